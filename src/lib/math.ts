@@ -1,0 +1,49 @@
+/**
+ * The one mathjs instance, built from just the parts the project uses so that the page stays small.
+ * It parses formulas, evaluates them on numbers or on quantities with units, and knows the units.
+ */
+import {
+  create,
+  absDependencies,
+  addDependencies,
+  compileDependencies,
+  createUnitDependencies,
+  divideDependencies,
+  expDependencies,
+  logDependencies,
+  maxDependencies,
+  minDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  piDependencies,
+  powDependencies,
+  sqrtDependencies,
+  subtractDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+  unitDependencies,
+  UnitDependencies,
+  type MathJsInstance,
+} from 'mathjs';
+
+export const math = create({
+  absDependencies,
+  addDependencies,
+  compileDependencies,
+  createUnitDependencies,
+  divideDependencies,
+  expDependencies,
+  logDependencies,
+  maxDependencies,
+  minDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  piDependencies,
+  powDependencies,
+  sqrtDependencies,
+  subtractDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+  unitDependencies,
+  UnitDependencies,
+}) as MathJsInstance;

@@ -1,0 +1,50 @@
+/** How sure we are of a source: said beside every line that uses it. */
+export type SourceStanding =
+  | 'standard' // a published standard
+  | 'published' // a book, paper or handbook
+  | 'definition' // follows from a definition or a balance
+  | 'common practice' // a fact of the trade, no source
+  | 'from memory'; // recalled, not compared with the page
+
+/** Where a law or a value comes from. */
+export interface Source {
+  readonly cite: string;
+  readonly standing: SourceStanding;
+}
+
+const source = (standing: SourceStanding, cite: string): Source => ({ cite, standing });
+
+/** Every source the sheets quote, once. Add here, then refer to it by name. */
+export const SOURCES = {
+  definition: source('definition', 'Definition'),
+  energyBalance: source('definition', 'First law of thermodynamics, steady flow'),
+  lumpedCapacity: source(
+    'published',
+    'Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 5, lumped capacitance',
+  ),
+  kaysLondon: source('published', 'Kays & London, Compact Heat Exchangers, 3rd ed. 1984'),
+  crossflowSeries: source(
+    'published',
+    'Crossflow, both unmixed, exact series: Nusselt; Mason 1954; Baclic 1978, doi:10.1115/1.3450864',
+  ),
+  darcyWeisbach: source('published', 'Darcy-Weisbach; Crane TP-410 for the loss coefficients'),
+  churchill1977: source(
+    'from memory',
+    'Churchill, Friction-factor equation spans all fluid-flow regimes, Chem. Eng. 84(24) 1977',
+  ),
+  affinity: source('standard', 'Affinity laws; ISO 9906:2012 Rotodynamic pumps'),
+  iso9906: source('standard', 'ISO 9906:2012 Rotodynamic pumps, hydraulic performance tests'),
+  fanLaws: source('standard', 'Fan laws; ISO 5801:2017 Fans, performance testing'),
+  iso2533: source('standard', 'ISO 2533:1975 Standard atmosphere (from memory)'),
+  iapwsIF97: source('standard', 'IAPWS R7-97(2012), Industrial Formulation 1997'),
+  melinder2010: source(
+    'published',
+    'Melinder, Properties of Secondary Working Fluids for Indirect Systems, IIR 2010',
+  ),
+  raoult: source('from memory', "Raoult's law, glycol taken as non-volatile; good to about 5 %"),
+  compressorText: source(
+    'published',
+    'Isentropic compression with efficiency, any thermodynamics text',
+  ),
+  commonPractice: source('common practice', 'Common practice, no source'),
+} as const satisfies Record<string, Source>;

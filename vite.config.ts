@@ -1,0 +1,35 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  plugins: [sveltekit()],
+  server: { fs: { allow: ['sheets'] } },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/reference/**'],
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'reference', include: ['tests/reference/**/*.test.ts'] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          // One browser, one server: the files share them and run one after the other.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          globalSetup: ['tests/browser/serve.ts'],
+        },
+      },
+    ],
+  },
+});
