@@ -26,7 +26,8 @@ import {
   type MathJsInstance,
 } from 'mathjs';
 
-export const math = create({
+// mathjs types its dependency maps as possibly undefined; each of these is there.
+const parts = {
   absDependencies,
   addDependencies,
   compileDependencies,
@@ -46,4 +47,6 @@ export const math = create({
   unaryPlusDependencies,
   unitDependencies,
   UnitDependencies,
-}) as MathJsInstance;
+} as Parameters<typeof create>[0];
+
+export const math = create(parts) as MathJsInstance;
