@@ -17,6 +17,16 @@ export interface Term {
   readonly fixed?: number;
 }
 
+/**
+ * A function a formula may call by name where no closed expression exists (an exact series, a curve
+ * through points). The line prints its name; `says` tells the reader what to compute by hand.
+ */
+export interface NamedFunction {
+  readonly tex: string;
+  readonly says: string;
+  readonly call: (...args: number[]) => number;
+}
+
 /** What {@link defineFormula} takes. */
 export interface FormulaText<K extends string> {
   /** `topic.name`, unique in the project. */
@@ -25,6 +35,7 @@ export interface FormulaText<K extends string> {
   readonly expr: string;
   readonly gives: Omit<Term, 'fixed'>;
   readonly terms: Readonly<Record<K, Term>>;
+  readonly functions?: Readonly<Record<string, NamedFunction>>;
   readonly source: Source;
 }
 
@@ -47,6 +58,9 @@ export function defineFormula<const K extends string>(text: FormulaText<K>): For
   const node = math.parse(text.expr);
   const code = node.compile();
   const keys = Object.keys(text.terms) as K[];
+  const calls: Record<string, NamedFunction['call']> = {};
+  for (const name in text.functions) calls[name] = text.functions[name]!.call;
+  const fnTex = (name: string) => text.functions?.[name]?.tex ?? FUNCTION_TEX[name];
 
   const filled = (x: Readonly<Record<string, number>>) => {
     const all = {} as Record<K, number>;
@@ -58,7 +72,7 @@ export function defineFormula<const K extends string>(text: FormulaText<K>): For
     ...text,
     filled,
     value(x) {
-      const value: number = code.evaluate(filled(x));
+      const value: number = code.evaluate({ ...calls, ...filled(x) });
       if (!Number.isFinite(value)) {
         throw new SolverError(`${text.id} gives no number for ${JSON.stringify(filled(x))}`, {
           code: 'not-finite',
@@ -67,14 +81,19 @@ export function defineFormula<const K extends string>(text: FormulaText<K>): For
       }
       return value;
     },
-    tex: () => `${text.gives.tex} = ${toTex(node, (name) => `{${text.terms[name as K].tex}}`)}`,
+    tex: () =>
+      `${text.gives.tex} = ${toTex(node, (name) => `{${text.terms[name as K].tex}}`, fnTex)}`,
     texWith(x, show) {
       const all = filled(x);
-      return toTex(node, (name) => {
-        const value = all[name as K];
-        const shown = show(value, text.terms[name as K].quantity);
-        return value < 0 ? `\\left(${shown}\\right)` : `{${shown}}`;
-      });
+      return toTex(
+        node,
+        (name) => {
+          const value = all[name as K];
+          const shown = show(value, text.terms[name as K].quantity);
+          return value < 0 ? `\\left(${shown}\\right)` : `{${shown}}`;
+        },
+        fnTex,
+      );
     },
   };
 }
@@ -88,7 +107,11 @@ const FUNCTION_TEX: Record<string, string> = {
 };
 
 /** mathjs' own printer joins leaves without a space (`\cdotg`), hence ours. */
-function toTex(node: MathNode, leaf: (name: string) => string): string {
+function toTex(
+  node: MathNode,
+  leaf: (name: string) => string,
+  fnTex: (name: string) => string | undefined,
+): string {
   // The node classes are told apart by `type`; mathjs types them as one union that is hard to narrow.
   const n = node as unknown as {
     type: string;
@@ -99,7 +122,7 @@ function toTex(node: MathNode, leaf: (name: string) => string): string {
     args: MathNode[];
     content: MathNode;
   };
-  const inside = (child: MathNode) => toTex(child, leaf);
+  const inside = (child: MathNode) => toTex(child, leaf, fnTex);
   const bare = (child: MathNode) =>
     child.type === 'ParenthesisNode'
       ? inside((child as unknown as { content: MathNode }).content)
@@ -116,7 +139,7 @@ function toTex(node: MathNode, leaf: (name: string) => string): string {
       const list = n.args.map(inside).join(',\\; ');
       if (name === 'sqrt') return `\\sqrt{${list}}`;
       if (name === 'abs') return `\\left|${list}\\right|`;
-      return `${FUNCTION_TEX[name] ?? `\\operatorname{${name}}`}\\left(${list}\\right)`;
+      return `${fnTex(name) ?? `\\operatorname{${name}}`}\\left(${list}\\right)`;
     }
     case 'OperatorNode': {
       const [a, b] = n.args as [MathNode, MathNode];
