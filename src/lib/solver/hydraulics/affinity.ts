@@ -1,0 +1,81 @@
+/** Affinity laws of pumps, fan laws, hydraulic power. */
+
+/** Standard gravity, m/s² (exact by definition). */
+export const g = 9.80665;
+
+export interface PumpState {
+  /** Flow, m³/s. */
+  readonly Q: number;
+  /** Head, m. */
+  readonly H: number;
+  /** Power, W. */
+  readonly P: number;
+}
+
+/**
+ * The similar point of a pump at another speed: flow with speed, head with its square, power with
+ * its cube.
+ *
+ * @symbol speedRatio - speed over the speed of the point given, 1
+ * @source Affinity laws; ISO 9906:2012
+ * @example pumpAffinity({ Q: 0.001, H: 6, P: 100 }, 0.8) // { Q: 0.0008, H: 3.84, P: 51.2 }
+ */
+export function pumpAffinity({ Q, H, P }: PumpState, speedRatio: number): PumpState {
+  return { Q: Q * speedRatio, H: H * speedRatio ** 2, P: P * speedRatio ** 3 };
+}
+
+export interface FanState {
+  /** Flow, m³/s. */
+  readonly Q: number;
+  /** Pressure, Pa. */
+  readonly dp: number;
+  /** Power, W. */
+  readonly P: number;
+}
+
+/**
+ * The similar point of a fan at another speed and air density.
+ *
+ * @symbol speedRatio - speed over the speed of the point given, 1
+ * @symbol densityRatio - air density over that of the point given, 1
+ * @source Fan laws; ISO 5801:2017
+ * @example fanLaws({ Q: 0.8, dp: 200, P: 240 }, { speedRatio: 0.9, densityRatio: 1 }) // { Q: 0.72, dp: 162, P: 174.96 }
+ */
+export function fanLaws(
+  { Q, dp, P }: FanState,
+  { speedRatio, densityRatio }: { speedRatio: number; densityRatio: number },
+): FanState {
+  return {
+    Q: Q * speedRatio,
+    dp: dp * speedRatio ** 2 * densityRatio,
+    P: P * speedRatio ** 3 * densityRatio,
+  };
+}
+
+/**
+ * Power that ends up in the liquid as head and flow, W.
+ *
+ * @formula P = rho * g * Q * H
+ * @symbol rho - density, kg/m^3
+ * @symbol g - standard gravity 9.80665 m/s^2
+ * @symbol Q - flow, m^3/s
+ * @symbol H - head, m
+ * @source Definition
+ * @example hydraulicPower({ rho: 1040, Q: 0.001, H: 5 }) // 50.99458
+ */
+export function hydraulicPower({ rho, Q, H }: { rho: number; Q: number; H: number }): number {
+  return rho * g * Q * H;
+}
+
+/**
+ * Head of a pressure, m of the liquid.
+ *
+ * @formula h = dp / (rho * g)
+ * @symbol dp - pressure, Pa
+ * @symbol rho - density, kg/m^3
+ * @source Definition
+ * @example headOf({ dp: 9806.65, rho: 1000 }) // 1
+ */
+export function headOf({ dp, rho }: { dp: number; rho: number }): number {
+  return dp / (rho * g);
+}

@@ -1,0 +1,225 @@
+/**
+ * A restriction known from rating points and carried to other flows and other fluids. Serves cores on
+ * the liquid side (flow in m³/s) and on the air side (face velocity in m/s) alike.
+ */
+import { InvalidInputError, type Note } from '../errors';
+import type { LossPoint, RatedLoss } from '../loop/types';
+
+/** Density and dynamic viscosity of what flows. */
+export interface LossFluid {
+  readonly rho: number;
+  readonly mu: number;
+}
+
+/** dp = a Q + b Q², with its fit's largest miss. */
+export interface LinearQuadratic {
+  readonly a: number;
+  readonly b: number;
+  /** Largest |fit − point| over the largest point's loss, 1. */
+  readonly miss: number;
+  readonly clamped: 'a' | 'b' | null;
+}
+
+/** The law of a restriction at its rated fluid. */
+export type LossLaw =
+  | {
+      readonly form: 'power';
+      readonly lossRated: number;
+      readonly flowRated: number;
+      readonly n: number;
+    }
+  | ({ readonly form: 'linear-quadratic' } & LinearQuadratic);
+
+/** The loss for one fluid: a plain function and its inverse. */
+export interface LossCurve {
+  loss(flow: number): number;
+  slope(flow: number): number;
+  /** The flow at which `loss` is lost; infinite for a part without loss. */
+  flow(loss: number): number;
+}
+
+export interface RatedLossModel {
+  readonly law: LossLaw;
+  readonly rated: LossFluid;
+  /** Largest flow among the rating points. */
+  readonly flowMax: number;
+  /** What the fit has to tell. */
+  readonly notes: readonly Note[];
+  /** Prepared for one fluid, for use inside a root finder. */
+  for(fluid: LossFluid): LossCurve;
+  /** Pressure lost, Pa; `flow` at or above zero. */
+  at(flow: number, fluid: LossFluid): number;
+  /** Says so when `flow` is far above the rating points. */
+  notesAt(flow: number): readonly Note[];
+}
+
+/** Above this many times the largest rated flow the loss is told as a guess. */
+const FAR = 2;
+/** A fit that misses a point by more than this share of the largest loss is told. */
+const MISS = 0.1;
+
+/**
+ * Non-negative least squares of dp = a Q + b Q². Exact for two points that a and b of one sign can
+ * meet; else the one that would be negative is zero and the other is fitted alone.
+ *
+ * @example fitLinearQuadratic([{ flow: 1, loss: 3 }, { flow: 2, loss: 10 }]) // a 1, b 2
+ */
+export function fitLinearQuadratic(points: readonly LossPoint[]): LinearQuadratic {
+  // Scaled by the largest flow and loss, so that the sums keep their digits.
+  const q = Math.max(...points.map((p) => p.flow));
+  const y = Math.max(...points.map((p) => p.loss)) || 1;
+  let s2 = 0;
+  let s3 = 0;
+  let s4 = 0;
+  let t1 = 0;
+  let t2 = 0;
+  for (const p of points) {
+    const x = p.flow / q;
+    const z = p.loss / y;
+    s2 += x * x;
+    s3 += x ** 3;
+    s4 += x ** 4;
+    t1 += x * z;
+    t2 += x * x * z;
+  }
+  const fit = (a: number, b: number, clamped: LinearQuadratic['clamped']) => {
+    const misses = points.map((p) => (a + (b * p.flow) / q) * (p.flow / q) - p.loss / y);
+    const miss = Math.max(...misses.map(Math.abs));
+    const squares = misses.reduce((sum, m) => sum + m * m, 0);
+    return { law: { a: (a * y) / q, b: (b * y) / (q * q), miss, clamped }, squares };
+  };
+  const det = s2 * s4 - s3 * s3;
+  const a = (t1 * s4 - t2 * s3) / det;
+  const b = (s2 * t2 - s3 * t1) / det;
+  const rounding = 1e-12 * (Math.abs(a) + Math.abs(b));
+  if (a >= -rounding && b >= -rounding) return fit(Math.max(a, 0), Math.max(b, 0), null).law;
+  const quadratic = fit(0, t2 / s4, 'a');
+  const linear = fit(t1 / s2, 0, 'b');
+  return quadratic.squares <= linear.squares ? quadratic.law : linear.law;
+}
+
+/**
+ * Prepare a restriction.
+ * One point: dp = dp_r (Q/Q_r)^n (ρ/ρ_r)^(n−1) (μ/μ_r)^(2−n).
+ * More: dp = a Q (μ/μ_r) + b Q² (ρ/ρ_r).
+ *
+ * @param rated - density and viscosity of the fluid the points were taken with
+ * @param path - of the points in the loop, for errors and notes
+ * @throws {@link InvalidInputError} without points, or with points that are no rating
+ * @source Common practice; both forms follow from a laminar part ∝ μ V and a turbulent part ∝ ρ V²
+ */
+export function ratedLoss(loss: RatedLoss, rated: LossFluid, path: string): RatedLossModel {
+  checkPoints(loss, path);
+  const { points } = loss;
+  const flowMax = Math.max(...points.map((p) => p.flow));
+  const notes: Note[] = [];
+  const law =
+    points.length === 1 ? powerLaw(points[0]!, loss.exponent) : twoPart(points, path, notes);
+
+  const curve = (fluid: LossFluid): LossCurve => {
+    const density = fluid.rho / rated.rho;
+    const viscosity = fluid.mu / rated.mu;
+    if (law.form === 'power') {
+      const { n, flowRated } = law;
+      const scale = law.lossRated * density ** (n - 1) * viscosity ** (2 - n);
+      return powerCurve(scale, flowRated, n);
+    }
+    return twoPartCurve(law.a * viscosity, law.b * density);
+  };
+
+  return {
+    law,
+    rated,
+    flowMax,
+    notes,
+    for: curve,
+    at: (flow, fluid) => curve(fluid).loss(flow),
+    notesAt(flow) {
+      if (!(flow > FAR * flowMax)) return notes;
+      const range = [0, FAR * flowMax] as const;
+      const message = `the flow is more than ${FAR} times the largest flow this loss was rated at`;
+      return [
+        ...notes,
+        { code: 'loss.far-from-rating', message, quantity: path, value: flow, range },
+      ];
+    },
+  };
+}
+
+function checkPoints({ points, exponent }: RatedLoss, path: string): void {
+  if (points.length === 0) {
+    throw new InvalidInputError(
+      `${path}.points`,
+      'a loss needs at least one point of flow and pressure',
+    );
+  }
+  for (const p of points) {
+    if (!(p.flow > 0 && p.flow < Infinity)) {
+      throw new InvalidInputError(
+        `${path}.points`,
+        'each rating point needs a flow above zero',
+        p.flow,
+      );
+    }
+    if (!(p.loss >= 0 && p.loss < Infinity)) {
+      throw new InvalidInputError(`${path}.points`, 'a loss cannot be negative', p.loss);
+    }
+  }
+  if (points.length === 1 && !(exponent >= 1 && exponent <= 2)) {
+    throw new InvalidInputError(
+      `${path}.exponent`,
+      'the exponent runs from 1 (laminar) to 2 (fully turbulent)',
+      exponent,
+    );
+  }
+  if (points.length > 1 && points.every((p) => p.flow === points[0]!.flow)) {
+    throw new InvalidInputError(
+      `${path}.points`,
+      'points at one and the same flow tell only one loss',
+    );
+  }
+}
+
+function powerLaw({ flow, loss }: LossPoint, n: number): LossLaw {
+  return { form: 'power', lossRated: loss, flowRated: flow, n };
+}
+
+function twoPart(points: readonly LossPoint[], path: string, notes: Note[]): LossLaw {
+  const fit = fitLinearQuadratic(points);
+  if (fit.clamped !== null) {
+    const message =
+      fit.clamped === 'a'
+        ? 'these points rise faster than flow squared; fitted with the squared part alone'
+        : 'these points rise slower than flow; fitted with the linear part alone';
+    notes.push({ code: 'loss.fit-clamped', message, quantity: path, value: fit.miss });
+  }
+  if (fit.miss > MISS) {
+    const message =
+      'the fitted loss misses a rating point by more than a tenth of the largest loss';
+    notes.push({
+      code: 'loss.poor-fit',
+      message,
+      quantity: path,
+      value: fit.miss,
+      range: [0, MISS],
+    });
+  }
+  return { form: 'linear-quadratic', ...fit };
+}
+
+function powerCurve(scale: number, flowRated: number, n: number): LossCurve {
+  return {
+    loss: (flow) => scale * Math.pow(flow / flowRated, n),
+    slope: (flow) => ((n * scale) / flowRated) * Math.pow(flow / flowRated, n - 1),
+    flow: (loss) => (loss === 0 ? 0 : flowRated * Math.pow(loss / scale, 1 / n)),
+  };
+}
+
+function twoPartCurve(a: number, b: number): LossCurve {
+  return {
+    loss: (flow) => (a + b * flow) * flow,
+    slope: (flow) => a + 2 * b * flow,
+    // The form with the root below the line: no difference of near-equal numbers, b may be zero.
+    flow: (loss) => (loss === 0 ? 0 : (2 * loss) / (a + Math.sqrt(a * a + 4 * b * loss))),
+  };
+}
