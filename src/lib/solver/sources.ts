@@ -46,5 +46,17 @@ export const SOURCES = {
     'published',
     'Isentropic compression with efficiency, any thermodynamics text',
   ),
+  astmB258: source('standard', 'ASTM B258, Standard nominal diameters of AWG sizes'),
+  iec60028: source(
+    'standard',
+    'IEC 60028, International standard of resistance for copper (value seen, standard not read)',
+  ),
+  iec60255: source('from memory', 'IEC 60255-149, Thermal electrical relays, cold and hot curve'),
+  ohmKirchhoff: source('definition', "Ohm's and Kirchhoff's laws"),
+  abycE11: source('published', 'ABYC E-11 (boats), 105 °C wire, as reprinted; a stated practice'),
+  iso6722: source(
+    'from memory',
+    'ISO 6722-1:2011, Road vehicles, 60 V and 600 V single-core cables',
+  ),
   commonPractice: source('common practice', 'Common practice, no source'),
 } as const satisfies Record<string, Source>;
