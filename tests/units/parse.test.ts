@@ -223,7 +223,7 @@ describe('dash sizes', () => {
         note: '−12 taken as 0.750 in; by tube outside diameter it would be 0.625 in. Measure the bore.',
       });
       expect(byHose.ok && byHose.si).toBeCloseTo(0.01905, 12);
-      const byTube = parseQuantity(text, 'bore', { dash: { convention: 'tube-od', table } });
+      const byTube = parseQuantity(text, 'bore', { dash: { convention: 'tube-replaced', table } });
       expect(byTube.ok && byTube.si).toBeCloseTo(0.015875, 12);
     },
   );

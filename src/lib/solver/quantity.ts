@@ -17,6 +17,7 @@ export const SI_UNIT = {
   head: 'm',
   length: 'm',
   bore: 'm',
+  dimension: 'm', // of a core or a fan
   roughness: 'm',
   altitude: 'm',
   area: 'm^2',

@@ -9,7 +9,7 @@ export interface DashSize {
   readonly tubeBore: number;
 }
 
-export type DashConvention = 'hose-bore' | 'tube-od';
+export type DashConvention = 'hose-bore' | 'tube-replaced';
 
 export interface DashContext {
   readonly convention: DashConvention;

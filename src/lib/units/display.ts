@@ -104,6 +104,7 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
   head: { US: FT, SI: M, noun: 'a head', example: ['14 ft', '4.27 m'] },
   length: { US: FT, SI: M, noun: 'a length', example: ['6 ft', '1.83 m'] },
   bore: { US: IN, SI: MM, noun: 'a bore', example: ['0.75 in', '19.05 mm'] },
+  dimension: { US: IN, SI: MM, noun: 'a dimension', example: ['24 in', '610 mm'] },
   roughness: {
     US: unit('mil'),
     SI: unit('um', 'µm', '\\mathrm{\\mu m}'),

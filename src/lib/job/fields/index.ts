@@ -1,0 +1,55 @@
+/** Every input of a job, grouped as a person would go round the vehicle. */
+import { airPath } from './airPath';
+import { chargeCooler } from './chargeCooler';
+import { coolant } from './coolant';
+import { cruise, pull, traffic } from './duties';
+import { engine } from './engine';
+import { fans } from './fans';
+import { frontExchanger } from './frontExchanger';
+import { hoses } from './hoses';
+import { pump } from './pump';
+import { reservoir } from './reservoir';
+import { limits, schedule } from './schedule';
+import { site } from './site';
+import { soak } from './soak';
+import { title } from './title';
+import type { FieldGroup, FieldSpec, GroupId } from './types';
+
+export const FIELD_GROUPS: readonly FieldGroup[] = [
+  title,
+  site,
+  coolant,
+  engine,
+  traffic,
+  cruise,
+  pull,
+  chargeCooler,
+  frontExchanger,
+  hoses,
+  pump,
+  reservoir,
+  fans,
+  airPath,
+  soak,
+  schedule,
+  limits,
+];
+
+/** The fields by path. */
+export const FIELDS: ReadonlyMap<string, FieldSpec> = new Map(
+  FIELD_GROUPS.flatMap((group) => group.fields).map((field) => [field.path, field]),
+);
+
+/** The group of that name. */
+export function fieldGroup(id: GroupId): FieldGroup {
+  return FIELD_GROUPS.find((group) => group.id === id)!;
+}
+
+/** The field at `path`. @throws Error for a path no field has: a mistake in the program, not in the job */
+export function fieldAt(path: string): FieldSpec {
+  const field = FIELDS.get(path);
+  if (!field) throw new Error(`no field at ${path}`);
+  return field;
+}
+
+export * from './types';

@@ -1,0 +1,45 @@
+import type { FieldGroup } from './types';
+
+export const site: FieldGroup = {
+  id: 'site',
+  title: 'Site',
+  fields: [
+    {
+      kind: 'quantity',
+      path: 'site.ambient',
+      label: 'Ambient air',
+      symbol: 'T_a',
+      quantity: 'temperature',
+      default: '90 °F',
+      standing: 'common practice',
+      min: 233.15,
+      max: 333.15,
+      ask: 'In the shade, a car length ahead of the vehicle; not the reading of the dash.',
+      typical: { text: '60 to 105 °F when loops run hot', standing: 'common practice' },
+    },
+    {
+      kind: 'quantity',
+      path: 'site.altitude',
+      label: 'Altitude',
+      symbol: 'z_a',
+      quantity: 'altitude',
+      default: '500 ft',
+      standing: 'common practice',
+      min: -400,
+      max: 4500,
+      ask: 'From a map; it sets the pressure of the air and the boiling point.',
+    },
+    {
+      kind: 'quantity',
+      path: 'site.humidity',
+      label: 'Relative humidity',
+      symbol: '\\varphi',
+      quantity: 'percent',
+      default: '50 %',
+      standing: 'common practice',
+      min: 0,
+      max: 1,
+      ask: 'From the weather report; it matters only for water that condenses in the charge cooler.',
+    },
+  ],
+};
