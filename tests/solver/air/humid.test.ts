@@ -115,7 +115,7 @@ describe('dew point', () => {
       T: 298.15,
       relativeHumidity: 0.6,
       p: 101325,
-      p_compressed: 200e3,
+      p_charge: 200e3,
     });
     expect(Math.abs(T - 301.0185)).toBeLessThan(0.05);
   });
@@ -123,17 +123,17 @@ describe('dew point', () => {
   it('of air that is not compressed is the ambient one, and rises with pressure', () => {
     fc.assert(
       fc.property(anyAir, (air) => {
-        const plain = compressedDewPoint({ ...air, p_compressed: air.p });
+        const plain = compressedDewPoint({ ...air, p_charge: air.p });
         expect(Math.abs(plain - dewPoint(air))).toBeLessThan(1e-8);
-        expect(compressedDewPoint({ ...air, p_compressed: 2 * air.p })).toBeGreaterThan(plain);
+        expect(compressedDewPoint({ ...air, p_charge: 2 * air.p })).toBeGreaterThan(plain);
       }),
     );
   });
 
   it('refuses what is outside', () => {
     const air = { T: 300, relativeHumidity: 0.5, p: 1e5 };
-    expect(() => compressedDewPoint({ ...air, p_compressed: 2e6 })).toThrow(OutOfRangeError);
-    expect(() => compressedDewPoint({ ...air, p_compressed: NaN })).toThrow(OutOfRangeError);
+    expect(() => compressedDewPoint({ ...air, p_charge: 2e6 })).toThrow(OutOfRangeError);
+    expect(() => compressedDewPoint({ ...air, p_charge: NaN })).toThrow(OutOfRangeError);
     expect(() => dewPoint({ ...air, relativeHumidity: 1.01 })).toThrow(OutOfRangeError);
     expect(() => vapourPressure({ ...air, T: 340 })).toThrow(OutOfRangeError);
   });

@@ -19,8 +19,8 @@ export const HUMID_RANGE = {
 } as const satisfies Record<string, Interval>;
 /** As {@link HUMID_RANGE} for a dew point. */
 export const DEW_RANGE = { ...HUMID_RANGE, relativeHumidity: [0.001, 1] } as const;
-/** Pressures covered by {@link compressedDewPoint}, Pa. */
-export const COMPRESSED_PRESSURE_RANGE = [20e3, 1e6] as const satisfies Interval;
+/** Charge pressures covered by {@link compressedDewPoint}, Pa. */
+export const CHARGE_PRESSURE_RANGE = [20e3, 1e6] as const satisfies Interval;
 /** Vapour pressures for which a dew (or frost) point is given, Pa: 150 K to 100 °C. */
 export const VAPOUR_PRESSURE_RANGE = [6.2e-6, 101e3] as const satisfies Interval;
 
@@ -142,18 +142,18 @@ export function dewPoint(air: MoistAir): number {
  * Dew point of ambient air after compression: the vapour keeps its share, so its partial pressure rises
  * with the whole. Water drops out where a cooler's wall is colder than this.
  *
- * @formula p_w2 = p_w * p_compressed / p
+ * @formula p_w2 = p_w * p_charge / p
  * @symbol p_w - partial pressure of the vapour at ambient, Pa
- * @symbol p_compressed - pressure after the compressor, Pa, absolute
+ * @symbol p_charge - charge pressure, Pa, absolute
  * @symbol p - ambient pressure, Pa
  * @returns K
- * @throws {@link OutOfRangeError} outside {@link DEW_RANGE} or {@link COMPRESSED_PRESSURE_RANGE}
+ * @throws {@link OutOfRangeError} outside {@link DEW_RANGE} or {@link CHARGE_PRESSURE_RANGE}
  */
-export function compressedDewPoint(air: MoistAir & { readonly p_compressed: number }): number {
-  const { T, relativeHumidity, p, p_compressed } = air;
+export function compressedDewPoint(air: MoistAir & { readonly p_charge: number }): number {
+  const { T, relativeHumidity, p, p_charge } = air;
   requireWithin('dew point', DEW_RANGE, { T, relativeHumidity, p });
-  requireWithin('dew point', { p_compressed: COMPRESSED_PRESSURE_RANGE }, { p_compressed });
-  return dewPointAtVapourPressure((vapourPressure(air) * p_compressed) / p);
+  requireWithin('dew point', { p_charge: CHARGE_PRESSURE_RANGE }, { p_charge });
+  return dewPointAtVapourPressure((vapourPressure(air) * p_charge) / p);
 }
 
 /**
