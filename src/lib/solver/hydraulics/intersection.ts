@@ -11,6 +11,9 @@ export interface Intersection {
   readonly iterations: number;
 }
 
+/** Ratio of the ends of the bracket handed to the root finder. */
+const STRIDE = 8;
+
 /**
  * Flow at which `pump` and `system` are equal, between none and `flowMax`.
  *
@@ -25,17 +28,25 @@ export function intersection(
   flowMax: number,
 ): Intersection {
   const surplus = (flow: number) => pump(flow) - system(flow);
-  const fa = surplus(0);
-  const fb = surplus(flowMax);
-  if (fa < 0) {
+  if (surplus(0) < 0) {
     throw new NoRootError('without flow the system already asks more than the pump lifts', {
       quantity: 'head',
-      value: fa,
+      value: surplus(0),
       law: 'intersection',
     });
   }
-  // The last digits of the flow carry the residual down to rounding; the floor is for a root at zero.
-  const options = { fa, fb, xtol: 1e-17 * flowMax, maxIterations: 300 };
-  const { x, fx, iterations } = brent(surplus, 0, flowMax, options);
+  // Come down to the decade of the root: a nearly flat curve has its run-out far beyond any real flow.
+  let high = flowMax;
+  let fb = surplus(high);
+  let low = high / STRIDE;
+  let fa = surplus(low);
+  while (fa < 0 && low > 0) {
+    high = low;
+    fb = fa;
+    low = high / STRIDE;
+    fa = surplus(low);
+  }
+  // No tolerance of our own: the last digit of the flow carries the residual down to rounding.
+  const { x, fx, iterations } = brent(surplus, low, high, { fa, fb, xtol: 0 });
   return { flow: x, lift: pump(x), residual: fx, iterations };
 }

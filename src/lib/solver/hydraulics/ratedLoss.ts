@@ -20,15 +20,22 @@ export interface LinearQuadratic {
   readonly clamped: 'a' | 'b' | null;
 }
 
-/** The law of a restriction at its rated fluid. */
+/** The law of a restriction at its rated fluid, told by the losses at one flow. */
 export type LossLaw =
   | {
       readonly form: 'power';
-      readonly lossRated: number;
       readonly flowRated: number;
+      readonly lossRated: number;
       readonly n: number;
     }
-  | ({ readonly form: 'linear-quadratic' } & LinearQuadratic);
+  | ({
+      readonly form: 'linear-quadratic';
+      /** The largest flow among the points. */
+      readonly flowRated: number;
+      /** The two parts of the loss there, Pa: a Q and b Q². */
+      readonly linearRated: number;
+      readonly quadraticRated: number;
+    } & LinearQuadratic);
 
 /** The loss for one fluid: a plain function and its inverse. */
 export interface LossCurve {
@@ -114,7 +121,9 @@ export function ratedLoss(loss: RatedLoss, rated: LossFluid, path: string): Rate
   const flowMax = Math.max(...points.map((p) => p.flow));
   const notes: Note[] = [];
   const law =
-    points.length === 1 ? powerLaw(points[0]!, loss.exponent) : twoPart(points, path, notes);
+    points.length === 1
+      ? powerLaw(points[0]!, loss.exponent)
+      : twoPart(points, flowMax, path, notes);
 
   const curve = (fluid: LossFluid): LossCurve => {
     const density = fluid.rho / rated.rho;
@@ -184,7 +193,12 @@ function powerLaw({ flow, loss }: LossPoint, n: number): LossLaw {
   return { form: 'power', lossRated: loss, flowRated: flow, n };
 }
 
-function twoPart(points: readonly LossPoint[], path: string, notes: Note[]): LossLaw {
+function twoPart(
+  points: readonly LossPoint[],
+  flowRated: number,
+  path: string,
+  notes: Note[],
+): LossLaw {
   const fit = fitLinearQuadratic(points);
   if (fit.clamped !== null) {
     const message =
@@ -204,7 +218,9 @@ function twoPart(points: readonly LossPoint[], path: string, notes: Note[]): Los
       range: [0, MISS],
     });
   }
-  return { form: 'linear-quadratic', ...fit };
+  const linearRated = fit.a * flowRated;
+  const quadraticRated = fit.b * flowRated ** 2;
+  return { form: 'linear-quadratic', flowRated, linearRated, quadraticRated, ...fit };
 }
 
 function powerCurve(scale: number, flowRated: number, n: number): LossCurve {
