@@ -47,6 +47,13 @@ export class Given {
     return table[name] as T;
   }
 
+  /** An input that the solver holds as a constant: read it, and see that it is the same. */
+  constant(key: string, held: number): void {
+    const value = this.number(key);
+    if (!(Math.abs(value - held) <= 1e-9 * Math.abs(held)))
+      throw new Unsupported(`${key} ${value}; the solver holds ${held}`);
+  }
+
   /** Say that an input is known and plays no part, with the reason. */
   setAside(key: string, _why: string): void {
     this.#read.add(key);

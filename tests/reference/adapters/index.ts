@@ -1,4 +1,42 @@
-/** Every adapter, by topic. A topic that is not here is listed as unsupported. */
+/** Every adapter, by topic. A topic or an op that is not here is listed as unsupported. */
 import type { Adapters } from '../harness';
+import { boilingPointAdapters } from './boiling-point-altitude';
+import { compressorOutletAdapters } from './compressor-outlet';
+import { effectivenessNtuAdapters } from './effectiveness-ntu';
+import { glycolWaterAdapters } from './glycol-water';
+import { humidAirAdapters } from './humid-air';
+import { internalConvectionAdapters } from './internal-convection';
+import { lmtdAdapters } from './lmtd-worked-examples';
+import { npshAdapters } from './npsh-available';
+import { operatingPointAdapters } from './operating-point';
+import { pipeFrictionAdapters } from './pipe-friction';
+import { pipePressureDropAdapters } from './pipe-pressure-drop';
+import { pumpAffinityAdapters } from './pump-affinity';
+import { standardAtmosphereAdapters } from './standard-atmosphere';
+import {
+  transientLoopAdapters,
+  transientTwoMassAdapters,
+  transientWarmupAdapters,
+} from './transient';
+import { waterPropertiesAdapters } from './water-properties';
 
-export const adapters: Adapters = {};
+export const adapters: Adapters = {
+  'boiling-point-altitude': boilingPointAdapters,
+  'compressor-outlet': compressorOutletAdapters,
+  'effectiveness-ntu': effectivenessNtuAdapters,
+  'ethylene-glycol-water': glycolWaterAdapters('ethylene-glycol'),
+  'humid-air': humidAirAdapters,
+  'internal-convection': internalConvectionAdapters,
+  'lmtd-worked-examples': lmtdAdapters,
+  'npsh-available': npshAdapters,
+  'operating-point': operatingPointAdapters,
+  'pipe-friction': pipeFrictionAdapters,
+  'pipe-pressure-drop': pipePressureDropAdapters,
+  'propylene-glycol-water': glycolWaterAdapters('propylene-glycol'),
+  'pump-affinity': pumpAffinityAdapters,
+  'standard-atmosphere': standardAtmosphereAdapters,
+  'transient-loop': transientLoopAdapters,
+  'transient-two-mass': transientTwoMassAdapters,
+  'transient-warmup': transientWarmupAdapters,
+  'water-properties': waterPropertiesAdapters,
+};
