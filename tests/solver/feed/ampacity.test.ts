@@ -7,7 +7,7 @@ const awg = (n: number) => ({ by: 'awg', awg: n }) as const;
 
 describe('ampacity', () => {
   // Source: ABYC E-11 as reprinted by a seller of cable: 105 °C wire, column "inside engine spaces" (50 °C).
-  // The reprint gives whole amperes; 2 A at most for how that column was rounded.
+  // That column is the 30 °C one times 0.85, in whole amperes; the law has 0.856: 2 % covers both roundings.
   it.each([
     [18, 17],
     [16, 21],
