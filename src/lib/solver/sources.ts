@@ -58,5 +58,6 @@ export const SOURCES = {
     'from memory',
     'ISO 6722-1:2011, Road vehicles, 60 V and 600 V single-core cables',
   ),
+  heywood: source('published', 'Heywood, Internal Combustion Engine Fundamentals, sec. 2.10'),
   commonPractice: source('common practice', 'Common practice, no source'),
 } as const satisfies Record<string, Source>;
