@@ -33,6 +33,11 @@ export class Given {
     return value;
   }
 
+  /** True only when the case says so. */
+  flag(key: string): boolean {
+    return this.has(key) && this.#take(key) === true;
+  }
+
   numbers(key: string): number[] {
     const value = this.#take(key);
     if (!Array.isArray(value) || value.some((item) => typeof item !== 'number'))

@@ -2,6 +2,7 @@
 import type { Adapters } from '../harness';
 import { boilingPointAdapters } from './boiling-point-altitude';
 import { compressorOutletAdapters } from './compressor-outlet';
+import { copperWire } from './copper-wire';
 import { effectivenessNtuAdapters } from './effectiveness-ntu';
 import { glycolWaterAdapters } from './glycol-water';
 import { humidAirAdapters } from './humid-air';
@@ -23,6 +24,7 @@ import { waterPropertiesAdapters } from './water-properties';
 export const adapters: Adapters = {
   'boiling-point-altitude': boilingPointAdapters,
   'compressor-outlet': compressorOutletAdapters,
+  'copper-wire': copperWire,
   'effectiveness-ntu': effectivenessNtuAdapters,
   'ethylene-glycol-water': glycolWaterAdapters('ethylene-glycol'),
   'humid-air': humidAirAdapters,
