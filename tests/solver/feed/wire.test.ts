@@ -169,6 +169,15 @@ describe('thinnest wire for a drop', () => {
     );
   });
 
+  // Source: independent arithmetic on ASTM B258 and IEC 60028, even gauges only.
+  it.each([
+    [5, 12, 333.15, 0.4, 8],
+    [6, 20, 353.15, 0.6, 6],
+  ])('%d m, %d A, %d K, %f V: %d gauge', (lengthOneWay, current, temperature, dropMax, awg) => {
+    const choice = thinnestGauge({ lengthOneWay, current, temperature, dropMax }, true);
+    expect(choice?.size).toEqual({ by: 'awg', awg });
+  });
+
   it('may offer an odd gauge unless told otherwise', () => {
     // By hand: 12 A, 10 m, 0.4 V: 3.33 mohm/m at 60 °C, 2.881 at 20 °C, 5.985 mm²: between 9 (6.63) and 10 (5.26).
     expect(thinnestGauge(limit)?.size).toEqual({ by: 'awg', awg: 9 });
