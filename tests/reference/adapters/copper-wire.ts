@@ -1,7 +1,7 @@
 import { resistancePerMetre } from '$lib/solver/feed/copper';
 import { wireArea, wireDiameter } from '$lib/solver/feed/gauge';
 import { operatingVoltage, type MotorLoad } from '$lib/solver/feed/motor';
-import { largestResistance, wireResistance } from '$lib/solver/feed/wire';
+import { largestResistance, thinnestGauge, wireResistance } from '$lib/solver/feed/wire';
 import type { Given } from '../given';
 import type { Adapter } from '../harness';
 
