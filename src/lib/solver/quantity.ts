@@ -39,6 +39,7 @@ export const SI_UNIT = {
   heatCapacity: 'J/K',
   energy: 'J',
   specificHeat: 'J/(kg K)',
+  volumetricHeatCapacity: 'J/(m^3 K)',
   gasConstant: 'J/(kg K)',
   density: 'kg/m^3',
   viscosity: 'Pa s',

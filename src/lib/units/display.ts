@@ -196,6 +196,12 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     noun: 'a specific heat',
     example: ['0.85 Btu/(lb·°F)', '3559 J/(kg·K)'],
   },
+  volumetricHeatCapacity: {
+    US: per('BTU/(ft^3 degR)', 'Btu/(ft³·°F)'),
+    SI: per('kJ/(m^3 K)', 'kJ/(m³·K)'),
+    noun: 'a heat capacity by volume',
+    example: ['54.6 Btu/(ft³·°F)', '3662 kJ/(m³·K)'],
+  },
   gasConstant: {
     US: per('ft lbf/(lbm degR)', 'ft·lbf/(lb·°R)'),
     SI: per('J/(kg K)', 'J/(kg·K)'),

@@ -100,6 +100,8 @@ const NAMES: Readonly<Record<string, string>> = {
   'W hour': 'wh',
   'kW hour': 'kwh',
   'BTU/(lbm degR)': 'btu/lbf btu/lb/f btu/lbmf',
+  'BTU/(ft^3 degR)': 'btu/ft3f btu/cuftf btu/ft3/f',
+  'kJ/(m^3 K)': 'kj/m3k kj/m3/k',
   'J/(kg K)': 'j/kgk j/kg/k j/kgc',
   'kJ/(kg K)': 'kj/kgk kj/kg/k kj/kgc',
   'ft lbf/(lbm degR)': 'ftlbf/lbr ftlbf/lbmr',
