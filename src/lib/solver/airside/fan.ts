@@ -14,6 +14,8 @@ export interface FanModel {
   readonly freeDelivery: number;
   /** Pressure without flow at this speed and density, Pa. */
   readonly shutOff: number;
+  /** The curve of one fan at rated speed in standard air. */
+  readonly rated: FallingCurve;
   /** Swept disc of one fan, m². */
   readonly sweptArea: number;
   /** Notes that hold at any flow. */
@@ -54,6 +56,7 @@ export function fanModel(fans: Fans, density: number): FanModel {
   const notes = curveNotes(rated);
 
   return {
+    rated,
     speedRatio: s,
     freeDelivery,
     sweptArea,

@@ -110,11 +110,14 @@ export function churchill(Re: number, relativeRoughness: number): number {
   // Below Re 100 the turbulent terms are less than the last digit of the laminar one; leaving them
   // out keeps the powers from overflowing as Re goes to zero.
   if (Re < 100) return 64 / Re;
-  const laminar = (8 / Re) ** 12;
+  const l = 8 / Re;
+  const l3 = l * l * l;
+  const laminar = l3 * l3 * l3 * l3;
   const A = power16(2.457 * Math.log(1 / (Math.pow(7 / Re, 0.9) + 0.27 * relativeRoughness)));
   const B = power16(37530 / Re);
   const sum = A + B;
-  return 8 * Math.pow(laminar + 1 / (sum * Math.sqrt(sum)), 1 / 12);
+  // Roots and products instead of powers: this is most of the work of finding an operating point.
+  return 8 * Math.sqrt(Math.sqrt(Math.cbrt(laminar + 1 / (sum * Math.sqrt(sum)))));
 }
 
 function power16(x: number): number {
