@@ -1,0 +1,15 @@
+/** The sheets in the order of the job folder, by their cards alone: cheap to import anywhere. */
+import { about as loopBalance } from './loop-balance/about';
+import { about as pumpAndRestriction } from './pump-and-restriction/about';
+import { about as fansAndFaceAirflow } from './fans-and-face-airflow/about';
+import { about as reservoir } from './reservoir/about';
+import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
+import type { SheetAbout } from './types';
+
+export const SHEETS: readonly SheetAbout[] = [
+  loopBalance,
+  pumpAndRestriction,
+  fansAndFaceAirflow,
+  reservoir,
+  warmUpAndRecovery,
+];

@@ -1,0 +1,16 @@
+/** The pure half of every sheet: what the command line prints and the tests walk. No screen. */
+import { content as loopBalance } from './loop-balance/content';
+import { content as pumpAndRestriction } from './pump-and-restriction/content';
+import { content as fansAndFaceAirflow } from './fans-and-face-airflow/content';
+import { content as reservoir } from './reservoir/content';
+import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
+import type { ContentOf } from './types';
+
+/** By slug, in the order of the job folder. */
+export const CONTENTS: Readonly<Record<string, ContentOf>> = {
+  'loop-balance': loopBalance,
+  'pump-and-restriction': pumpAndRestriction,
+  'fans-and-face-airflow': fansAndFaceAirflow,
+  reservoir,
+  'warm-up-and-recovery': warmUpAndRecovery,
+};

@@ -1,0 +1,109 @@
+/** From what the job holds about a field to what the kit draws of it. */
+import type { FieldSpec as JobField, QuantityField, TableField } from '$lib/job/fields';
+import type { Side } from '$lib/job/evaluate';
+import type { Row, Typed } from '$lib/job/types';
+import type { Value } from '$lib/job/values';
+import type { FieldNotes, FieldSpec, FieldState, TableColumn, TableRow } from '$lib/kit';
+
+/** A field of one text on both sides. */
+export interface FieldView {
+  readonly spec: FieldSpec;
+  readonly found: FieldState;
+  readonly candidate?: FieldState;
+  readonly notes?: FieldNotes;
+}
+
+/** A table on one side. */
+export interface TableView {
+  readonly rows: readonly TableRow[];
+  readonly error: string | null;
+  readonly assumed: boolean;
+  /** On the candidate: has rows of its own. */
+  readonly changed: boolean;
+}
+
+const textOf = (typed: Typed): string => (typeof typed === 'string' ? typed : '');
+
+function stateOf(value: Value): FieldState {
+  return {
+    text: textOf(value.draft ?? value.text),
+    si: value.si ?? null,
+    error: value.why ?? null,
+    notice: value.note ?? null,
+    assumed: value.assumed,
+  };
+}
+
+/** The candidate's blank is empty where it says the same as the loop as found. */
+function candidateStateOf(value: Value, found: Value): FieldState {
+  const own = value.changed || (value.draft !== undefined && value.draft !== found.draft);
+  return own
+    ? stateOf(value)
+    : { text: '', si: value.si ?? null, error: null, notice: null, assumed: false };
+}
+
+function specOf(field: Exclude<JobField, TableField>): FieldSpec {
+  const common = {
+    path: field.path,
+    label: field.label,
+    kind: field.kind,
+    help: field.ask,
+    ...(field.symbol && { symbol: field.symbol }),
+    ...(field.typical && { typical: `${field.typical.text} (${field.typical.standing})` }),
+  };
+  if (field.kind === 'choice') return { ...common, choices: field.choices };
+  if (field.kind === 'quantity') return { ...common, quantity: field.quantity, ...example(field) };
+  return common;
+}
+
+const example = (field: QuantityField) => ({ example: field.default });
+
+/** One field as the kit takes it. */
+export function fieldView(
+  field: Exclude<JobField, TableField>,
+  found: Side,
+  candidate: Side | null,
+): FieldView {
+  const value = found.values[field.path]!;
+  const planned = candidate?.values[field.path];
+  return {
+    spec: specOf(field),
+    found: stateOf(value),
+    ...(planned && { candidate: candidateStateOf(planned, value) }),
+    ...(field.kind === 'quantity' && {
+      notes: {
+        plusMinus: value.pmText ?? '',
+        plusMinusError: value.pmMessage ?? null,
+        from: value.from ?? '',
+      },
+    }),
+  };
+}
+
+export const tableColumns = (field: TableField): readonly TableColumn[] =>
+  field.columns.map((column) => ({
+    key: column.key,
+    label: column.label,
+    ...(column.kind === 'quantity' ? { quantity: column.quantity } : { choices: column.choices }),
+  }));
+
+/** The rows a table holds as typed. */
+export const tableRows = (value: Value): readonly Row[] => {
+  const typed = value.draft ?? value.text;
+  return typeof typed === 'string' ? [] : typed;
+};
+
+/** One table on one side as the kit takes it. */
+export function tableView(field: TableField, value: Value): TableView {
+  return {
+    rows: tableRows(value).map((row, i) => ({
+      id: String(i),
+      cells: Object.fromEntries(
+        field.columns.map((column, c) => [column.key, { text: row[c] ?? '' }]),
+      ),
+    })),
+    error: value.why ?? null,
+    assumed: value.assumed,
+    changed: value.changed ?? false,
+  };
+}
