@@ -45,7 +45,7 @@ const SHARE = [0, 1] as const satisfies Interval;
  * @returns K
  * @throws {@link OutOfRangeError} outside {@link GLYCOL_RANGE}
  * @source Melinder 2010
- * @example glycolFreezingPoint('ethylene-glycol', 0.5) // 235.95
+ * @example glycolFreezingPoint('ethylene-glycol', 0.5) // 237.156
  */
 export function glycolFreezingPoint(kind: GlycolKind, massFraction: number): number {
   requireFraction(massFraction);

@@ -12,15 +12,24 @@ function horner(c: readonly number[], x: number): number {
   return sum;
 }
 
-function horner2(rows: readonly (readonly number[])[], outer: number, inner: number): number {
+/** Both tables have six columns; laid end to end they read in one pass. */
+const COLUMNS = 6;
+const residualMu = Float64Array.from(VISCOSITY_RESIDUAL.flat());
+const residualK = Float64Array.from(CONDUCTIVITY_RESIDUAL.flat());
+
+function surface(table: Float64Array, outer: number, inner: number): number {
   let sum = 0;
-  for (let i = rows.length - 1; i >= 0; i--) sum = sum * outer + horner(rows[i]!, inner);
+  for (let start = table.length - COLUMNS; start >= 0; start -= COLUMNS) {
+    let row = 0;
+    for (let j = COLUMNS - 1; j >= 0; j--) row = row * inner + table[start + j]!;
+    sum = sum * outer + row;
+  }
   return sum;
 }
 
 /**
- * Dynamic viscosity of water. The critical enhancement is left out (the release allows it away from the
- * critical point; it is 1 to the digits of its table below 120 °C).
+ * Dynamic viscosity of water. The critical enhancement is left out: the release sets it to 1 away from
+ * the critical point (374 °C).
  *
  * @symbol rho - density, kg/m^3
  * @symbol T - temperature, K
@@ -32,7 +41,7 @@ export function viscosityIapws(rho: number, T: number): number {
   const theta = T_C / T;
   const delta = rho / RHO_C;
   const dilute = 100 / (Math.sqrt(theta) * horner(VISCOSITY_DILUTE, theta));
-  return 1e-6 * dilute * Math.exp(delta * horner2(VISCOSITY_RESIDUAL, delta - 1, theta - 1));
+  return 1e-6 * dilute * Math.exp(delta * surface(residualMu, delta - 1, theta - 1));
 }
 
 /**
@@ -49,5 +58,5 @@ export function conductivityIapws(rho: number, T: number): number {
   const theta = T_C / T;
   const delta = rho / RHO_C;
   const dilute = 1 / (Math.sqrt(theta) * horner(CONDUCTIVITY_DILUTE, theta));
-  return 1e-3 * dilute * Math.exp(delta * horner2(CONDUCTIVITY_RESIDUAL, theta - 1, delta - 1));
+  return 1e-3 * dilute * Math.exp(delta * surface(residualK, theta - 1, delta - 1));
 }

@@ -38,12 +38,13 @@ export function region1(T: number, p: number): { rho: number; cp: number } {
   const tau = REGION_1_SCALE.T / T;
   const a = REGION_1_SCALE.shiftP - p / REGION_1_SCALE.p;
   const b = tau - REGION_1_SCALE.shiftT;
+  const inverse = 1 / b;
   const zero = -J_MIN;
   powersP[0] = 1;
   for (let i = 1; i <= I_MAX; i++) powersP[i] = powersP[i - 1]! * a;
   powersT[zero] = 1;
   for (let j = zero + 1; j <= J_MAX - J_MIN; j++) powersT[j] = powersT[j - 1]! * b;
-  for (let j = zero - 1; j >= 0; j--) powersT[j] = powersT[j + 1]! / b;
+  for (let j = zero - 1; j >= 0; j--) powersT[j] = powersT[j + 1]! * inverse;
 
   let gammaPi = 0;
   let gammaTauTau = 0;
