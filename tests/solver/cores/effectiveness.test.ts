@@ -205,8 +205,21 @@ describe('NTU from effectiveness', () => {
     expect(() => ntuFromEffectiveness({ arrangement, effectiveness: NaN, Cr: 0.8 })).toThrow(
       OutOfRangeError,
     );
+    for (const Cr of [0, 0.8, 1]) {
+      expect(() => ntuFromEffectiveness({ arrangement, effectiveness: 1, Cr })).toThrow(
+        OutOfRangeError,
+      );
+    }
     expect(ntuFromEffectiveness({ arrangement, effectiveness: 0, Cr: 0.8 })).toBe(0);
   });
+});
+
+it('equal crossflow streams: the inverse follows up to where it says it stops', () => {
+  const back = (eps: number) =>
+    ntuFromEffectiveness({ arrangement: 'crossflow-both-unmixed', effectiveness: eps, Cr: 1 });
+  // For large NTU the shortfall tends to 1 / sqrt(pi NTU): expected |difference| of two equal Poisson counts.
+  expect(back(0.999) * Math.PI * 0.001 ** 2).toBeCloseTo(1, 3);
+  expect(() => back(0.9999)).toThrow(OutOfRangeError);
 });
 
 describe('passes in overall counterflow', () => {

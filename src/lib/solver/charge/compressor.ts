@@ -77,6 +77,8 @@ export function compressorOutlet({
  * @formula P = m * cp * (T_out - T_in)
  * @symbol m - air through the compressor, kg/s
  * @symbol cp - specific heat of air, J/(kg K)
+ * @symbol T_in - inlet temperature, K
+ * @symbol T_out - outlet temperature by {@link compressorOutlet}, K
  * @returns power, W
  * @throws {@link OutOfRangeError} outside {@link COMPRESSOR_RANGE}
  * @source first law, steady flow
@@ -96,7 +98,8 @@ export function compressorPower({
  * @formula eta = (PR^((gamma - 1)/gamma) - 1) / (T_out/T_in - 1)
  * @symbol PR - outlet over inlet pressure, absolute, 1
  * @symbol gamma - ratio of specific heats, 1
- * @symbol T_out, T_in - temperatures, K
+ * @symbol T_in - inlet temperature, K
+ * @symbol T_out - outlet temperature, K
  * @returns efficiency, 1
  * @throws {@link OutOfRangeError} outside {@link COMPRESSOR_RANGE}, or when the air leaves colder than
  *   compression without loss allows (a probe is wrong)

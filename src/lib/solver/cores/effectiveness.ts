@@ -1,4 +1,4 @@
-import { requireWithin, type Interval } from '../errors';
+import { OutOfRangeError, requireWithin, type Interval } from '../errors';
 import type { ExchangerArrangement } from './arrangement';
 import { effectivenessMax, ntuLaw } from './inverse';
 import { EFFECTIVENESS_LAW } from './laws';
@@ -42,8 +42,8 @@ export function effectiveness({
  * @symbol effectiveness - share of the greatest possible heat, 1
  * @symbol Cr - C_min / C_max, 1
  * @returns NTU, 1
- * @throws {@link OutOfRangeError} when the arrangement cannot reach this effectiveness at any size;
- *   the range in the error ends at what it can reach
+ * @throws {@link OutOfRangeError} when the arrangement cannot reach this effectiveness (by an NTU of 1e6
+ *   where no limit below 1 exists); the range in the error ends at what it can reach
  * @source inverse of {@link effectiveness}
  * @example ntuFromEffectiveness({ arrangement: 'counterflow', effectiveness: 0.7195165065, Cr: 0.45 }) // 1.6
  */
@@ -57,11 +57,10 @@ export function ntuFromEffectiveness({
   Cr: number;
 }): number {
   requireWithin('NTU from effectiveness', { Cr: EFFECTIVENESS_RANGE.Cr }, { Cr });
-  requireWithin(
-    'NTU from effectiveness',
-    { effectiveness: [0, effectivenessMax(arrangement, Cr)] },
-    { effectiveness: eps },
-  );
+  const max = effectivenessMax(arrangement, Cr);
+  if (!(eps >= 0 && eps < max)) {
+    throw new OutOfRangeError('NTU from effectiveness', 'effectiveness', eps, [0, max]);
+  }
   return ntuLaw(arrangement)(eps, Cr);
 }
 

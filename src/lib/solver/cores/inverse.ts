@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '../errors';
 import { brent } from '../numerics/root';
 import type { ExchangerArrangement } from './arrangement';
 import { EFFECTIVENESS_LAW, type EffectivenessLaw } from './laws';
@@ -28,7 +29,10 @@ const shellAndTube12: NtuLaw = (eps, Cr) => {
   return Math.log1p((2 * eps * s) / (2 - eps * (1 + Cr + s))) / s;
 };
 
-/** Root of the relation between the counterflow answer, which is never larger, and `high`. */
+/**
+ * Root of the relation between the counterflow answer, which is never larger, and `high`.
+ * Equal crossflow streams near 1 so slowly that 0.9994 already asks for the limit; beyond: refused.
+ */
 const bracketed =
   (law: EffectivenessLaw, high: (Cr: number) => number): NtuLaw =>
   (eps, Cr) => {
@@ -36,7 +40,15 @@ const bracketed =
     const limit = high(Cr);
     const low = Math.min(limit, counterflow(eps, Cr));
     let top = low;
-    while (top < limit && law(top, Cr) < eps) top = Math.min(limit, 2 * top);
+    while (law(top, Cr) < eps) {
+      if (top === limit) {
+        throw new OutOfRangeError('NTU from effectiveness', 'effectiveness', eps, [
+          0,
+          law(limit, Cr),
+        ]);
+      }
+      top = Math.min(limit, 2 * top);
+    }
     if (top === low) return low;
     return brent((NTU) => law(NTU, Cr) - eps, low, top, { xtol: 1e-14 * top }).x;
   };
@@ -69,17 +81,13 @@ const NTU_LAW: Readonly<Record<ExchangerArrangement, NtuLaw>> = {
 /** The inverse relation, without range checks. */
 export const ntuLaw = (arrangement: ExchangerArrangement): NtuLaw => NTU_LAW[arrangement];
 
-/**
- * The effectiveness an arrangement approaches but does not pass, however large its surface.
- * Counterflow alone can always reach 1.
- */
+/** The effectiveness an arrangement nears but does not pass, however large its surface. */
 export function effectivenessMax(arrangement: ExchangerArrangement, Cr: number): number {
   switch (arrangement) {
     case 'counterflow':
+    case 'crossflow-both-unmixed':
     case 'crossflow-both-unmixed-approximate':
       return 1;
-    case 'crossflow-both-unmixed':
-      return EFFECTIVENESS_LAW[arrangement](NTU_LIMIT, Cr);
     case 'parallel':
       return 1 / (1 + Cr);
     case 'crossflow-cmin-mixed':

@@ -68,8 +68,10 @@ export interface ExchangerDuty {
  * Heat and outlets of an exchanger of known UA.
  *
  * @symbol UA - overall conductance, W/K
- * @symbol C_hot, C_cold - capacity rates, W/K, above zero
- * @symbol T_hot_in, T_cold_in - inlet temperatures, K
+ * @symbol C_hot - capacity rate of the hot stream, W/K, above zero
+ * @symbol C_cold - capacity rate of the cold stream, W/K, above zero
+ * @symbol T_hot_in - hot inlet, K
+ * @symbol T_cold_in - cold inlet, K
  * @throws {@link OutOfRangeError} when NTU is out of range, NaN included
  * @source Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 11
  * @example dutyFromUA({ arrangement: 'counterflow', UA: 500, C_hot: 600, C_cold: 600, T_hot_in: 360, T_cold_in: 300 }).heat // 16363.6
@@ -114,8 +116,11 @@ export interface RatedExchanger {
 /**
  * UA from one measured point: both capacity rates and three temperatures.
  *
- * @symbol C_hot, C_cold - capacity rates, W/K, above zero
- * @symbol T_hot_in, T_hot_out, T_cold_in - K
+ * @symbol C_hot - capacity rate of the hot stream, W/K, above zero
+ * @symbol C_cold - capacity rate of the cold stream, W/K, above zero
+ * @symbol T_hot_in - hot inlet, K
+ * @symbol T_hot_out - hot outlet, K
+ * @symbol T_cold_in - cold inlet, K
  * @throws {@link InvalidInputError} when the hot stream does not cool between these temperatures
  * @throws {@link OutOfRangeError} when the arrangement cannot carry that much heat at any size
  * @source Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 11

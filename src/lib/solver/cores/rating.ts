@@ -26,9 +26,9 @@ export interface RatedCore {
 /**
  * UA of a core at its rating point, backed out of the heat through the effectiveness relation and split
  * between the sides. Specific heats and liquid properties are those at each stream's inlet, the same
- * rule as in {@link coreState}, so a core run at its own rating gives back the rated heat exactly.
+ * rule as in `coreState`, so a core run at its own rating gives back the rated heat exactly.
+ * The air side gets hA = UA / airShare, the liquid side UA / (1 - airShare).
  *
- * @formula hA_air = UA / airShare, hA_liquid = UA / (1 - airShare)
  * @param path - where the core stands in the loop, for the errors: `chargeCooler`, `frontExchanger`
  * @throws {@link InvalidInputError} naming the field, when a flow, the split or the heat cannot be; the
  *   heat, when the arrangement could not carry it with any surface
