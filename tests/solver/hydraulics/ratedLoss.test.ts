@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { fitLinearQuadratic, ratedLoss } from '../../../src/lib/solver/hydraulics/ratedLoss';
+import { fitLinearQuadratic } from '../../../src/lib/solver/hydraulics/lossFit';
+import { ratedLoss } from '../../../src/lib/solver/hydraulics/ratedLoss';
 import { InvalidInputError } from '../../../src/lib/solver/errors';
 
 const rated = { rho: 1000, mu: 1e-3 };

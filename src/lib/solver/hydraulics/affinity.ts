@@ -18,7 +18,7 @@ export interface PumpState {
  *
  * @symbol speedRatio - speed over the speed of the point given, 1
  * @source Affinity laws; ISO 9906:2012
- * @example pumpAffinity({ Q: 0.001, H: 6, P: 100 }, 0.8) // { Q: 0.0008, H: 3.84, P: 51.2 }
+ * @example pumpAffinity({ Q: 0.001, H: 6, P: 100 }, 0.8).H // 3.84
  */
 export function pumpAffinity({ Q, H, P }: PumpState, speedRatio: number): PumpState {
   return { Q: Q * speedRatio, H: H * speedRatio ** 2, P: P * speedRatio ** 3 };
@@ -39,7 +39,7 @@ export interface FanState {
  * @symbol speedRatio - speed over the speed of the point given, 1
  * @symbol densityRatio - air density over that of the point given, 1
  * @source Fan laws; ISO 5801:2017
- * @example fanLaws({ Q: 0.8, dp: 200, P: 240 }, { speedRatio: 0.9, densityRatio: 1 }) // { Q: 0.72, dp: 162, P: 174.96 }
+ * @example fanLaws({ Q: 0.8, dp: 200, P: 240 }, { speedRatio: 0.9, densityRatio: 1 }).dp // 162
  */
 export function fanLaws(
   { Q, dp, P }: FanState,

@@ -108,7 +108,7 @@ export const EXIT_K = 1;
  * Friction factor f_T (Darcy) that Crane's multiples go with: that of clean steel at full roughness.
  * It belongs to the size, not to the hose at hand nor to its Reynolds number.
  * @source Crane TP-410, steel roughness 0.0457 mm (0.0018 in); fully rough law
- * @example craneTurbulentFriction(0.0266) // 0.02248
+ * @example craneTurbulentFriction(0.0266) // 0.0225022
  */
 export function craneTurbulentFriction(bore: number): number {
   return frictionFullyRough({ relativeRoughness: 4.57e-5 / bore });
@@ -160,7 +160,7 @@ const FLOW_COEFFICIENT_RANGE = {
  * @returns K, 1
  * @throws {@link OutOfRangeError} when a value is not positive
  * @source Definition of Kv, water of 1000 kg/m³
- * @example kvToK({ Kv: 17.3, bore: 0.0254 }) // 2.2236
+ * @example kvToK({ Kv: 17.3, bore: 0.0254 }) // 2.223604
  */
 export function kvToK({ Kv, bore }: { Kv: number; bore: number }): number {
   return fromFlowCoefficient(Kv, bore, { flow: 1 / 3600, loss: 1e5, density: 1000 });
@@ -174,7 +174,7 @@ export function kvToK({ Kv, bore }: { Kv: number; bore: number }): number {
  * @returns K, 1
  * @throws {@link OutOfRangeError} when a value is not positive
  * @source Definition of Cv, water at 60 °F (999.0 kg/m³); gallon and psi by NIST SP 811
- * @example cvToK({ Cv: 20, bore: 0.0254 }) // 2.2259
+ * @example cvToK({ Cv: 20, bore: 0.0254 }) // 2.225945
  */
 export function cvToK({ Cv, bore }: { Cv: number; bore: number }): number {
   return fromFlowCoefficient(Cv, bore, {

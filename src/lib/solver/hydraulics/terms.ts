@@ -6,6 +6,6 @@ export const G: Term = { tex: 'g', quantity: 'acceleration', name: 'standard gra
 
 export const RHO: Term = { tex: '\\rho', quantity: 'density', name: 'density' };
 
-export const AFFINITY_TERMS = {
-  s: { tex: 's', quantity: 'ratio', name: 'speed over rated speed' },
-} as const satisfies Record<string, Term>;
+export const FLOW: Term = { tex: 'Q', quantity: 'volumeFlow', name: 'flow' };
+
+export const MU: Term = { tex: '\\mu', quantity: 'viscosity', name: 'dynamic viscosity' };

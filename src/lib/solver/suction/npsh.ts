@@ -63,9 +63,9 @@ export function npshAvailable(side: SuctionSide): number {
 /**
  * What is left of the suction head.
  *
- * @formula margin = NPSHa - NPSHr
- * @symbol NPSHa - suction head available, m
- * @symbol NPSHr - suction head the pump needs (NPSH3: its head has then fallen by 3 %), m
+ * @formula margin = available - required
+ * @symbol available - suction head available, m
+ * @symbol required - suction head the pump needs (NPSH3: its head has then fallen by 3 %), m
  * @source ISO 9906:2012 (NPSH3)
  * @example suctionMargin({ available: 5, required: 1.8 }) // 3.2
  */
