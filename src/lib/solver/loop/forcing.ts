@@ -1,0 +1,141 @@
+/** What drives the transient during one segment, as functions of the reservoir outlet's temperature. */
+import { LazyTable } from '../numerics/lazyTable';
+import { throughFilm } from './front';
+import type { PreparedLoop } from './prepare';
+import { roundAt } from './roundAt';
+import { standingConductances } from './standing';
+import { FLOW_STANDING } from './steady';
+import type { Duty, Segment } from './types';
+
+/** Where each coefficient stands in the table. */
+export const K = {
+  flow: 0,
+  /** Capacity rate of the liquid, W/K. */
+  C: 1,
+  chargeAirIn: 2,
+  /** Charge air to metal and metal to liquid, W/K. */
+  chargeAir: 3,
+  chargeLiquid: 4,
+  /** Share of its distance to the metal that the charge air covers. */
+  chargeShare: 5,
+  /** Metal to fresh air and liquid to metal, W/K. */
+  frontAir: 6,
+  frontLiquid: 7,
+} as const;
+export const COEFFICIENTS = 8;
+
+export interface Forcing {
+  readonly duty: Duty;
+  /** Charge heat stated outright, W; null: from the charge air. */
+  readonly statedHeat: number | null;
+  readonly bayAir: number;
+  readonly freshAir: number;
+  readonly pumpHeat: number;
+  /** Coefficients at a temperature of the reservoir's outlet. */
+  readonly table: LazyTable;
+}
+
+/** Width of a piece of the table before it is refined, and the disagreement allowed in it. */
+const PIECE = 12;
+export const TABLE_RTOL = 1e-7;
+/** The liquid's part of a core's resistance is not let below this share of the whole. */
+const LEAST_LIQUID_SHARE = 1e-3;
+
+/**
+ * Split a core's conductance G (air inlet to liquid inlet) at its metal, in series, so that the
+ * transient settles exactly where the steady solution lies.
+ *
+ * The air side is that of a stream past a wall of one temperature, C (1 - exp(-hA/C)): the air can then
+ * never leave colder than the metal. The liquid side takes the rest of 1/G. It is always positive, as no
+ * arrangement carries more than the air side alone; where it all but vanishes it is held at a
+ * thousandth of the whole, which keeps the equations from growing stiffer than anything real in them.
+ */
+export function splitAtMetal(
+  G: number,
+  airSide: number,
+): { readonly air: number; readonly liquid: number } {
+  const R = 1 / G;
+  const liquid = Math.max(R - 1 / airSide, LEAST_LIQUID_SHARE * R);
+  return { air: 1 / (R - liquid), liquid: 1 / liquid };
+}
+
+/** Forcings of a schedule; equal segments share one. */
+export function forcingOf(prepared: PreparedLoop): (segment: Segment) => Forcing {
+  const known = new Map<string, Forcing>();
+  return (segment) => {
+    const duty = prepared.loop.duties[segment.duty];
+    const speed = segment.vehicleSpeed ?? duty.vehicleSpeed;
+    const key = `${segment.duty} ${speed} ${segment.heat}`;
+    const earlier = known.get(key);
+    if (earlier) return earlier;
+    const forcing = newForcing(prepared, duty, speed, segment.heat);
+    known.set(key, forcing);
+    return forcing;
+  };
+}
+
+function newForcing(
+  prepared: PreparedLoop,
+  described: Duty,
+  vehicleSpeed: number,
+  heat: number | undefined,
+): Forcing {
+  const { loop, coldest, hottest, hydraulics } = prepared;
+  const duty: Duty = heat === undefined ? described : { ...described, air: { by: 'heat', heat } };
+  const air = prepared.airAt(vehicleSpeed);
+  const fill = (T: number, out: Float64Array) => coefficients(prepared, duty, vehicleSpeed, T, out);
+  return {
+    duty,
+    statedHeat: duty.air.by === 'heat' ? duty.air.heat : null,
+    bayAir: loop.site.ambientTemperature + duty.bayRise,
+    freshAir: loop.site.ambientTemperature + air.stackRise,
+    pumpHeat: hydraulics.pump.heatToLiquid,
+    table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, PIECE, TABLE_RTOL),
+  };
+}
+
+/** The coefficients worked out directly; the table is held to these. */
+export function coefficients(
+  prepared: PreparedLoop,
+  duty: Duty,
+  vehicleSpeed: number,
+  T: number,
+  out: Float64Array,
+): void {
+  const { loop, chargeCore, frontCore } = prepared;
+  const at = roundAt(prepared, duty, prepared.airAt(vehicleSpeed), T);
+  const { charge, front, liquid } = at;
+  const flows = at.flow >= FLOW_STANDING;
+  const flow = flows ? at.flow : 0;
+  const C = flows ? at.round.C : 0;
+  const C_air = charge.core?.C_air ?? 0;
+
+  const still = standingConductances(prepared, charge, front).toLiquid;
+  /** Metal to liquid where no air takes part. */
+  const film = (core: typeof chargeCore, cleanliness: number) =>
+    throughFilm(C, cleanliness * core.at({ airMassFlow: 0, liquidFlow: flow, liquid }).hA_liquid);
+  const split = (G: number, airSide: number, alone: () => number, standing: number) => {
+    if (!flows) return { air: airSide, liquid: standing };
+    return G > 0 ? splitAtMetal(G, airSide) : { air: 0, liquid: alone() };
+  };
+  const chargeSplit = split(
+    charge.conductance,
+    charge.airSideConductance,
+    () => film(chargeCore, loop.chargeCooler.cleanliness),
+    still.charge,
+  );
+  const frontSplit = split(
+    front.conductance,
+    front.airSideConductance,
+    () => film(frontCore, loop.frontExchanger.cleanliness),
+    still.front,
+  );
+  out[K.flow] = flow;
+  out[K.C] = C;
+  out[K.chargeAirIn] = charge.core ? charge.airIn : 0;
+  out[K.chargeAir] = chargeSplit.air;
+  out[K.chargeLiquid] = chargeSplit.liquid;
+  out[K.chargeShare] = C_air > 0 ? chargeSplit.air / C_air : 0;
+  out[K.frontAir] = frontSplit.air;
+  out[K.frontLiquid] = frontSplit.liquid;
+}

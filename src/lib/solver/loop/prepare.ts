@@ -1,0 +1,76 @@
+/** What of a loop does not depend on temperature or duty, worked out once and shared. */
+import { airModel } from '../airside/face';
+import { pressureAtAltitude } from '../air/atmosphere';
+import { coreModel, type CoreModel } from '../cores/conductance';
+import { coolantBoilingPoint, coolantProperties, coolantRange } from '../fluids/coolant';
+import type { LiquidProperties } from '../fluids/properties';
+import { hydraulicModel, type HydraulicModel } from '../hydraulics/operatingPoint';
+import { chargeState } from '../charge/state';
+import type { AirSide, ChargeState, Duty, Loop } from './types';
+
+export interface PreparedLoop {
+  readonly loop: Loop;
+  readonly hydraulics: HydraulicModel;
+  readonly chargeCore: CoreModel;
+  readonly frontCore: CoreModel;
+  /** Absolute pressure over the liquid in the reservoir, Pa: the cap is taken to hold its rating. */
+  readonly tankPressure: number;
+  /** Boiling point at {@link tankPressure}, K. Places under the pump's pressure boil later. */
+  readonly boilingPoint: number;
+  readonly freezingPoint: number;
+  /** Temperatures of the reservoir's outlet among which a balance is sought, K. */
+  readonly coldest: number;
+  readonly hottest: number;
+  /** Properties of the loop's liquid; `T` outside the range counts as its end. */
+  liquidAt(T: number): LiquidProperties;
+  /** Charge air of a duty whose air does not depend on the manifold's temperature; worked out once. */
+  chargeAt(duty: Duty): ChargeState | null;
+  /** Air side at a vehicle speed; solved once per speed. */
+  airAt(vehicleSpeed: number): AirSide;
+}
+
+/**
+ * Prepare a loop so that several duties, or a schedule, share what they have in common.
+ * @throws {@link InvalidInputError}, {@link OutOfRangeError} where a part contradicts itself
+ */
+export function prepareLoop(loop: Loop): PreparedLoop {
+  const { coolant, site, reservoir } = loop;
+  const tankPressure = pressureAtAltitude(site.altitude) + reservoir.capGauge;
+  const boilingPoint = coolantBoilingPoint(coolant, tankPressure);
+  const [freezingPoint, propertiesEnd] = coolantRange(coolant);
+  const hottest = Math.min(boilingPoint, propertiesEnd);
+  const air = airModel(loop);
+  const charges = new Map<Duty, ChargeState | null>();
+  const sides = new Map<number, AirSide>();
+  return {
+    loop,
+    hydraulics: hydraulicModel(loop),
+    chargeCore: coreModel(loop.chargeCooler, 'chargeCooler'),
+    frontCore: coreModel(loop.frontExchanger, 'frontExchanger'),
+    tankPressure,
+    boilingPoint,
+    freezingPoint,
+    coldest: freezingPoint,
+    hottest,
+    liquidAt: (T) => coolantProperties(coolant, Math.min(Math.max(T, freezingPoint), hottest)),
+    chargeAt(duty) {
+      const known = charges.get(duty);
+      if (known !== undefined) return known;
+      const state = chargeState(loop, duty);
+      charges.set(duty, state);
+      return state;
+    },
+    airAt(vehicleSpeed) {
+      const known = sides.get(vehicleSpeed);
+      if (known) return known;
+      const side = air.at(vehicleSpeed);
+      sides.set(vehicleSpeed, side);
+      return side;
+    },
+  };
+}
+
+/** Accept a loop as described or already prepared. */
+export function prepared(loop: Loop | PreparedLoop): PreparedLoop {
+  return 'hydraulics' in loop ? loop : prepareLoop(loop);
+}

@@ -1,0 +1,57 @@
+import type { LiquidProperties } from '../fluids/properties';
+import type { Round } from './balance';
+import { chargeExchange, type ChargeExchange } from './chargeSide';
+import { frontExchange, type FrontExchange } from './front';
+import type { PreparedLoop } from './prepare';
+import type { AirSide, Duty } from './types';
+
+/** All that depends on the liquid's temperature, at one temperature of the reservoir's outlet. */
+export interface RoundAt {
+  readonly T: number;
+  readonly liquid: LiquidProperties;
+  readonly flow: number;
+  readonly charge: ChargeExchange;
+  readonly front: FrontExchange;
+  readonly round: Round;
+}
+
+/**
+ * Work out flow and conductances with the liquid at `T` leaving the reservoir. Density, specific heat,
+ * viscosity and conductivity are those at `T` all round the loop: one specific heat, so that the heats
+ * close exactly; over a loop's spread of 20 K it moves by about 2 %.
+ */
+export function roundAt(prepared: PreparedLoop, duty: Duty, air: AirSide, T: number): RoundAt {
+  const { hydraulics } = prepared;
+  const liquid = prepared.liquidAt(T);
+  const flow = hydraulics.flowAt(liquid);
+  const C = liquid.rho * liquid.cp * flow;
+  const pumpHeat = hydraulics.pump.heatToLiquid;
+  const charge = chargeExchange(prepared, duty, flow, T + (C > 0 ? pumpHeat / C : 0), liquid);
+  const front = frontExchange(prepared, air, flow, liquid);
+  return { T, liquid, flow, charge, front, round: roundOf(prepared, duty, C, charge, front) };
+}
+
+function roundOf(
+  { loop, hydraulics }: PreparedLoop,
+  duty: Duty,
+  C: number,
+  charge: ChargeExchange,
+  front: FrontExchange,
+): Round {
+  const { soak, site, reservoir } = loop;
+  return {
+    C,
+    pumpHeat: hydraulics.pump.heatToLiquid,
+    chargeConductance: charge.conductance,
+    chargeAirIn: charge.airIn,
+    statedHeat: charge.statedHeat,
+    engineConductance: soak.engineConductance,
+    engineTemperature: soak.engineTemperature,
+    hoseConductance: soak.hoseConductance,
+    reservoirConductance: soak.reservoirConductance,
+    bayAir: site.ambientTemperature + duty.bayRise,
+    frontConductance: front.conductance,
+    freshAir: front.freshAir,
+    shortCircuit: reservoir.shortCircuit,
+  };
+}
