@@ -15,9 +15,18 @@ import type {
 } from '$lib/solver/loop/types';
 import { exampleLoop } from './example';
 
-/** Numbers someone could mean: none so small that it is only a rounding error of zero. */
+const GRAIN = 1_000_000;
+/** Evenly spread over the range, its ends now and then. Plain doubles would nearly all lie at the ends. */
 const between = (min: number, max: number) =>
-  fc.double({ min, max, noNaN: true }).map((x) => (Math.abs(x) < 1e-9 ? 0 : x));
+  fc.oneof(
+    {
+      weight: 19,
+      arbitrary: fc
+        .noBias(fc.integer({ min: 0, max: GRAIN }))
+        .map((i) => min + ((max - min) * i) / GRAIN),
+    },
+    fc.constantFrom(min, max),
+  );
 
 export const arbitraryCoolant: fc.Arbitrary<Coolant> = fc.oneof(
   fc.constant<Coolant>({ kind: 'water', massFraction: 0 }),
