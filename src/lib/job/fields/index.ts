@@ -13,10 +13,12 @@ import { limits, schedule } from './schedule';
 import { site } from './site';
 import { soak } from './soak';
 import { title } from './title';
+import { view } from './view';
 import type { FieldGroup, FieldSpec, GroupId } from './types';
 
 export const FIELD_GROUPS: readonly FieldGroup[] = [
   title,
+  view,
   site,
   coolant,
   engine,

@@ -37,7 +37,7 @@ export const site: FieldGroup = {
       quantity: 'percent',
       default: '50 %',
       standing: 'common practice',
-      min: 0,
+      min: 0.01,
       max: 1,
       ask: 'From the weather report; it matters only for water that condenses in the charge cooler.',
     },

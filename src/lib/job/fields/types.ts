@@ -19,7 +19,8 @@ export type GroupId =
   | 'airPath'
   | 'soak'
   | 'schedule'
-  | 'limits';
+  | 'limits'
+  | 'view';
 
 interface FieldHead {
   /** Flat and dotted; the key in the job file. */

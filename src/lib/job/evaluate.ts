@@ -1,0 +1,135 @@
+/** The whole loop solved for both sides of a job: once per job, shared by every sheet. */
+import { prepareLoop, type PreparedLoop } from '$lib/solver/loop/prepare';
+import { steadyIn } from '$lib/solver/loop/steady';
+import type {
+  DutyId,
+  Loop,
+  SteadySolution,
+  WarmUpRequest,
+  WarmUpSolution,
+} from '$lib/solver/loop/types';
+import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
+import { requireConsistent } from './consistency';
+import { problemOf } from './problem';
+import { toLimits, toLoop, toSchedule, toStart, type Limits } from './toLoop';
+import type { Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
+import { resolve, type Values } from './values';
+
+/** One side of a job: its values, and what they lead to. Solutions are found when first asked for. */
+export interface Side {
+  readonly id: SideId;
+  readonly values: Values;
+  /** Fields whose last text was refused. */
+  readonly problems: readonly Problem[];
+  readonly loop: Loop;
+  readonly limits: Limits;
+  /** The loop ready to be solved, with its curves; absent when its description contradicts itself. */
+  readonly prepared: Outcome<PreparedLoop>;
+  readonly steady: Readonly<Record<DutyId, Outcome<SteadySolution>>>;
+  readonly request: Outcome<WarmUpRequest>;
+  readonly warmUp: Outcome<WarmUpSolution>;
+  /** Set when the loop as described contradicts itself: nothing below can be solved. */
+  readonly problem?: OutcomeProblem;
+}
+
+export interface Evaluated {
+  readonly asFound: Side;
+  readonly candidate: Side | null;
+}
+
+const known = new WeakMap<Job, Evaluated>();
+
+/** Evaluate a job; the same job gives the same object. Never throws. */
+export function evaluate(job: Job): Evaluated {
+  let evaluated = known.get(job);
+  if (!evaluated) {
+    evaluated = {
+      asFound: sideOf(job, 'asFound'),
+      candidate: job.candidate ? sideOf(job, 'candidate') : null,
+    };
+    known.set(job, evaluated);
+  }
+  return evaluated;
+}
+
+function sideOf(job: Job, id: SideId): Side {
+  const { units } = job.header;
+  const { values, problems } = resolve(job, id);
+  const loop = toLoop(values);
+  const attempt = <T>(work: () => T): Outcome<T> => {
+    try {
+      return { ok: true, value: work() };
+    } catch (thrown) {
+      return { ok: false, problem: problemOf(thrown, units) };
+    }
+  };
+  const prepared = attempt(() => {
+    requireConsistent(loop);
+    const ready = prepareLoop(loop);
+    // The air side is checked by being solved; the duties need it anyway.
+    for (const duty of Object.values(loop.duties)) ready.airAt(duty.vehicleSpeed);
+    return ready;
+  });
+  const solved = <T>(work: (ready: PreparedLoop) => T) =>
+    once((): Outcome<T> => (prepared.ok ? attempt(() => work(prepared.value)) : prepared));
+
+  const steadyAt = (duty: DutyId) =>
+    solved((ready) => steadyIn(ready, loop.duties[duty], loop.duties[duty].vehicleSpeed));
+  const traffic = steadyAt('traffic');
+  const cruise = steadyAt('cruise');
+  const pull = steadyAt('pull');
+  const request = solved((ready) => requestOf(ready, values));
+  const history = once((): Outcome<WarmUpSolution> => {
+    const asked = request();
+    if (!asked.ok) return asked;
+    if (!prepared.ok) return prepared;
+    return attempt(() => warmUp(prepared.value, asked.value));
+  });
+
+  return {
+    id,
+    values,
+    problems,
+    loop,
+    limits: toLimits(values),
+    prepared,
+    steady: {
+      get traffic() {
+        return traffic();
+      },
+      get cruise() {
+        return cruise();
+      },
+      get pull() {
+        return pull();
+      },
+    },
+    get request() {
+      return request();
+    },
+    get warmUp() {
+      return history();
+    },
+    ...(prepared.ok ? {} : { problem: prepared.problem }),
+  };
+}
+
+function requestOf(ready: PreparedLoop, values: Values): WarmUpRequest {
+  const { charge, recoveryBand } = toLimits(values);
+  const start = toStart(values);
+  return {
+    schedule: toSchedule(values),
+    start:
+      start.kind === 'cruise'
+        ? settledState(ready, 'cruise')
+        : coldState(ready, start.kind === 'given' ? start.temperature : undefined),
+    chargeLimit: charge,
+    recoveryBand,
+  };
+}
+
+/** Work done at the first call, kept for the others. */
+function once<T>(work: () => T): () => T {
+  let done: { value: T } | null = null;
+  return () => (done ??= { value: work() }).value;
+}
