@@ -135,7 +135,7 @@ export interface FieldSpec {
   readonly typical?: string;
   /** What an empty box shows, e.g. `1.25 in`. */
   readonly example?: string;
-  readonly choices?: readonly { readonly value: string; readonly label: string }[];
+  readonly choices?: readonly Option[];
   /** Ends of a slider the reader may ask for, SI. */
   readonly slide?: { readonly from: number; readonly to: number };
 }
@@ -164,11 +164,18 @@ export interface FieldNotes {
 export type EditHandler = (path: string, text: string, side: SideName) => void;
 export type NoteHandler = (path: string, part: 'plusMinus' | 'from', text: string) => void;
 
+export interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+/** A column of typed values, or with `choices` one of picked ones. */
 export interface TableColumn {
   readonly key: string;
   readonly label: string;
   readonly quantity?: Quantity;
   readonly example?: string;
+  readonly choices?: readonly Option[];
 }
 
 export interface TableRow {

@@ -46,6 +46,7 @@ export const SI_UNIT = {
   conductivity: 'W/(m K)',
   mass: 'kg',
   time: 's',
+  duration: 's', // of a drive, in minutes
   voltage: 'V',
   current: 'A',
   resistance: 'ohm',
