@@ -34,7 +34,7 @@ async function editEntries(browser: Browser, site: string): Promise<Entry[]> {
   const entries: Entry[] = [];
   for (const { sheet, label } of EDITED) {
     const watched = await openPage(browser);
-    await watched.page.goto(`${site}${sheet}/`, { waitUntil: 'networkidle' });
+    await watched.page.goto(`${site}sheets/${sheet}/`, { waitUntil: 'networkidle' });
     const times = await editTimes(watched.page, await blank(watched.page, label), EDITS);
     const values = (of: keyof (typeof times)[number]) => times.map((t) => t[of]);
     // Compute and render within one frame; on screen at the end of the next frame that begins.
@@ -64,7 +64,7 @@ async function loadEntries(browser: Browser, site: string): Promise<Entry[]> {
   const sheets = [...new Set(links)].filter((link) => link.startsWith(site) && link !== site);
   const entries: Entry[] = [];
   for (const page of [site, ...sheets]) {
-    const of = page.slice(site.length).replace(/\/$/, '') || 'index';
+    const of = page.slice(site.length).replace(/^sheets\/|\/$/g, '') || 'index';
     const kilobytes = await scriptKilobytes(browser, site, page);
     entries.push({ ...entry('first-load-kB', 'kB', [kilobytes], null), of });
   }
