@@ -24,12 +24,30 @@ export function worded(si: number, quantity: Quantity, system: UnitSystem): stri
   return unit ? `${text}\u00a0${unit}` : text;
 }
 
-/** A difference with its sign always shown; one that prints as nothing has none. */
-export function signed(si: number, quantity: Quantity, system: UnitSystem) {
-  const { text, unit } = shown(si, quantity, system);
+const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;
+
+/**
+ * `b − a` with its sign always shown and no more decimals than the two values are printed with; a
+ * difference that prints as nothing has no sign.
+ */
+export function difference(
+  a: number,
+  b: number,
+  quantity: Quantity,
+  system: UnitSystem,
+  as: Quantity = differenceOf(quantity),
+) {
+  const printed = [a, b].map((si) => formatQuantity(si, quantity, system).text);
+  const plain = printed.every((text) => !text.includes('×'));
+  const decimals = Math.min(...printed.map(decimalsOf));
+  const { text, unit } = formatQuantity(b - a, as, system, plain ? { decimals } : {});
   const zero = !/[1-9]/.test(text);
-  return { text: zero ? text.replace('−', '') : si > 0 ? `+${text}` : text, unit, zero };
+  return { text: zero ? text.replace('−', '') : b > a ? `+${text}` : text, unit, zero };
 }
+
+/** Half width of an uncertainty: two digits are all it deserves. */
+export const spreadText = (si: number, quantity: Quantity, system: UnitSystem): string =>
+  formatQuantity(si, quantity, system, { digits: 2 }).text;
 
 /** A sentence as one text, its numbers in the reader's units. */
 export function sentence(words: Words, system: UnitSystem): string {

@@ -27,7 +27,7 @@ export { default as StatusMessage } from './StatusMessage.svelte';
 export { default as ThemeSwitch } from './ThemeSwitch.svelte';
 export { default as Toolbar } from './Toolbar.svelte';
 export { default as UnitSwitch } from './UnitSwitch.svelte';
-export { differenceOf, sentence, shown, signed, worded } from './format';
+export { difference, differenceOf, sentence, shown, spreadText, worded } from './format';
 export { drawAll } from './near';
 export type { Paper } from './paper';
 export * from './plot/chart';

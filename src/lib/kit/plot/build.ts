@@ -5,6 +5,7 @@ import type { UnitSystem } from '../types';
 import { shownAxis } from './axis';
 import type { Chart, Curve, Size, Spot } from './chart';
 import { spread, textWidth, wrap } from './labels';
+import { dotted, place, type Box, type Pixel } from './place';
 import {
   HALO,
   bandMarks,
@@ -36,88 +37,112 @@ function scaleFor(
   };
 }
 
+interface Labelled {
+  readonly marks: Marks;
+  readonly boxes: Box[];
+}
+
 /** Direct labels at the ends of curves, moved apart where they would meet. */
-function endLabels(curves: readonly Curve[], to: To, px: To, size: Size, room: number): Marks {
+function endLabels(curves: readonly Curve[], to: To, px: To, size: Size, room: number): Labelled {
   const ends = curves.flatMap((curve) => {
     const last = curve.points.findLast(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
-    if (curve.quiet || !last) return [];
+    if (!last) return [];
     const lines = wrap(curve.label, room, TEXT_SIZE);
-    return [{ curve, lines, x: to.x(last[0]), y: to.y(last[1]) }];
+    return [
+      { curve, lines, x: to.x(last[0]), y: to.y(last[1]), height: lines.length * LINE_HEIGHT },
+    ];
   });
   const at = spread(
-    ends.map((e) => ({ at: px.y(e.y), height: e.lines.length * LINE_HEIGHT })),
+    ends.map((e) => ({ at: px.y(e.y), height: e.height })),
     MARGIN.top - 8,
     size.height - MARGIN.bottom + 8,
   );
-  return ends.map((e, i) =>
-    Plot.text([0], {
-      x: [e.x],
-      y: [e.y],
-      text: [e.lines.join('\n')],
-      dx: 8,
-      dy: at[i]! - px.y(e.y),
-      textAnchor: 'start',
-      lineAnchor: 'middle',
-      lineHeight: 1.2,
-      fontSize: TEXT_SIZE,
-      fontWeight: 560,
-      fill: inkOf(e.curve),
-      ...HALO,
+  return {
+    marks: ends.map((e, i) =>
+      Plot.text([0], {
+        x: [e.x],
+        y: [e.y],
+        text: [e.lines.join('\n')],
+        dx: 8,
+        dy: at[i]! - px.y(e.y),
+        textAnchor: 'start',
+        lineAnchor: 'middle',
+        lineHeight: 1.2,
+        fontSize: TEXT_SIZE,
+        fontWeight: 560,
+        fill: inkOf(e.curve),
+        ...HALO,
+      }),
+    ),
+    boxes: ends.map((e, i) => {
+      const left = px.x(e.x) + 8;
+      const width = Math.max(...e.lines.map((l) => textWidth(l, TEXT_SIZE)));
+      return {
+        left,
+        right: left + width,
+        top: at[i]! - e.height / 2,
+        bottom: at[i]! + e.height / 2,
+      };
     }),
-  );
+  };
 }
 
-/** A spot: ringed marker of its side, its label and its two values. */
+/** Ringed marker of its side, label and both values, each label where it covers the least. */
 function spotMarks(
-  spot: Spot,
+  spots: readonly Spot[],
   chart: Chart,
+  system: UnitSystem,
   to: To,
   px: To,
-  size: Size,
-  right: number,
-  system: UnitSystem,
+  frame: Box,
+  taken: readonly Box[],
 ): Marks {
-  const style = SIDE_STYLE[spot.side ?? 'found'];
-  const at = { x: [to.x(spot.x)], y: [to.y(spot.y)] };
-  const values = `${worded(spot.x, chart.x.quantity, system)}, ${worded(spot.y, chart.y.quantity, system)}`;
-  const x = px.x(to.x(spot.x));
-  const y = px.y(to.y(spot.y));
-  const wide = Math.max(textWidth(values, TEXT_SIZE), textWidth(spot.label, TEXT_SIZE)) + 18;
-  const leftwards = x + wide > size.width - right && x - wide > MARGIN.left;
-  // As found writes above its marker, the candidate below, unless the frame is in the way.
-  const above =
-    spot.side === 'candidate' ? y > size.height - MARGIN.bottom - 46 : y > MARGIN.top + 46;
-  return [
-    Plot.dot([0], {
-      ...at,
-      r: 10,
-      stroke: inkOf(spot),
-      strokeWidth: 1,
-      fill: 'var(--paper)',
-      fillOpacity: 0.6,
-    }),
-    Plot.dot([0], {
-      ...at,
-      r: 5.5,
-      symbol: style.symbol,
-      stroke: inkOf(spot),
-      strokeWidth: 2,
-      fill: spot.side === 'candidate' ? style.fill : inkOf(spot),
-    }),
-    Plot.text([0], {
-      ...at,
-      text: [`${spot.label}\n${values}`],
-      textAnchor: leftwards ? 'end' : 'start',
-      lineAnchor: above ? 'bottom' : 'top',
-      lineHeight: 1.25,
-      dx: leftwards ? -12 : 12,
-      dy: above ? -9 : 9,
-      fontSize: TEXT_SIZE,
-      fontWeight: 640,
-      fill: inkOf(spot),
-      ...HALO,
-    }),
+  const pixel = ([x, y]: readonly [number, number]): Pixel => [px.x(to.x(x)), px.y(to.y(y))];
+  const dots = (chart.curves ?? []).flatMap((c) => dotted(c.points.map(pixel)));
+  const at = spots.map((s) => pixel([s.x, s.y]));
+  // A marker is as much in the way as a label.
+  const boxes = [
+    ...taken,
+    ...at.map(([x, y]) => ({ left: x - 11, right: x + 11, top: y - 11, bottom: y + 11 })),
   ];
+  return spots.flatMap((spot, i) => {
+    const style = SIDE_STYLE[spot.side ?? 'found'];
+    const point = { x: [to.x(spot.x)], y: [to.y(spot.y)] };
+    const values = `${worded(spot.x, chart.x.quantity, system)}, ${worded(spot.y, chart.y.quantity, system)}`;
+    const width = Math.max(textWidth(values, TEXT_SIZE), textWidth(spot.label, TEXT_SIZE)) * 1.06;
+    const where = place(at[i]!, { width, height: 2 * LINE_HEIGHT }, frame, dots, boxes);
+    boxes.push(where.box);
+    return [
+      Plot.dot([0], {
+        ...point,
+        r: 10,
+        stroke: inkOf(spot),
+        fill: 'var(--paper)',
+        fillOpacity: 0.6,
+      }),
+      Plot.dot([0], {
+        ...point,
+        r: 5.5,
+        symbol: style.symbol,
+        stroke: inkOf(spot),
+        strokeWidth: 2,
+        fill: spot.side === 'candidate' ? style.fill : inkOf(spot),
+      }),
+      Plot.text([0], {
+        ...point,
+        text: [`${spot.label}\n${values}`],
+        textAnchor: where.anchor,
+        lineAnchor: 'middle',
+        lineHeight: 1.2,
+        dx: where.dx,
+        dy: where.dy,
+        fontSize: TEXT_SIZE,
+        fontWeight: 640,
+        fill: inkOf(spot),
+        ...HALO,
+      }),
+    ];
+  });
 }
 
 /** Options for `Plot.plot`: frame, grid, axes with quantity and unit, and every mark of the chart. */
@@ -153,8 +178,27 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
   } as const;
   const ticks = {
     x: Math.max(3, Math.round((size.width - right - MARGIN.left) / 85)),
-    y: Math.max(3, Math.round(size.height / 60)),
+    y: Math.max(3, Math.round(size.height / 80)),
   };
+  const ends = endLabels(labelled, to, px, size, room);
+  const inner: Box = {
+    left: MARGIN.left + 4,
+    right: size.width - 4,
+    top: MARGIN.top,
+    bottom: size.height - MARGIN.bottom - 2,
+  };
+  const limitBoxes = (chart.limits ?? [])
+    .filter((l) => l.axis === 'y')
+    .map((l) => {
+      const line = px.y(to.y(l.at));
+      const edge = size.width - right;
+      return {
+        left: edge - textWidth(l.label, TEXT_SIZE) - 6,
+        right: edge,
+        top: line - 20,
+        bottom: line,
+      };
+    });
   const axis = { fill: 'var(--ink-soft)', ...tick };
   return {
     width: size.width,
@@ -186,8 +230,8 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
       ...(chart.limits ?? []).flatMap((l) => limitMarks(l, to, frame)),
       ...(chart.curves ?? []).flatMap((c) => curveMarks(c, to)),
       ...(chart.dots ?? []).flatMap((d) => dotMarks(d, to)),
-      ...endLabels(labelled, to, px, size, room),
-      ...(chart.spots ?? []).flatMap((s) => spotMarks(s, chart, to, px, size, right, system)),
+      ...ends.marks,
+      ...spotMarks(chart.spots ?? [], chart, system, to, px, inner, [...ends.boxes, ...limitBoxes]),
     ],
   };
 }

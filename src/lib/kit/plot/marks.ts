@@ -115,11 +115,11 @@ export function limitMarks(limit: Limit, to: To, frame: Frame): Marks {
         Plot.ruleY([to.y(limit.at)], line),
         Plot.text([limit.label], {
           ...text,
-          x: [frame.x[0]],
+          x: [frame.x[1]],
           y: [to.y(limit.at)],
-          textAnchor: 'start',
+          textAnchor: 'end',
           lineAnchor: 'bottom',
-          dx: 8,
+          dx: -6,
           dy: -4,
         }),
       ]
