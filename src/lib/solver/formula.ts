@@ -24,6 +24,9 @@ export interface Term {
 export interface NamedFunction {
   readonly tex: string;
   readonly says: string;
+  /** Kinds of its arguments and of its value, SI; bare numbers unless told. */
+  readonly takes?: readonly Quantity[];
+  readonly gives?: Quantity;
   readonly call: (...args: number[]) => number;
 }
 

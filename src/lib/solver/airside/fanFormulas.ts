@@ -36,6 +36,8 @@ export const fanPressure = (fan: Pick<FanModel, 'rated'>) =>
       P_1: {
         tex: 'P_1',
         says: 'pressure of one fan at rated speed in standard air, read from its curve at the flow in brackets',
+        takes: ['airFlow'],
+        gives: 'airPressure',
         call: (flow) => fan.rated.value(flow),
       },
     },

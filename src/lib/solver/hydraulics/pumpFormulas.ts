@@ -97,6 +97,8 @@ export const pumpSetHead = (pump: Pick<PumpModel, 'rated'>) =>
       H_1: {
         tex: 'H_1',
         says: 'head of one pump at rated speed, read from its curve at the flow in brackets',
+        takes: ['volumeFlow'],
+        gives: 'head',
         call: (flow) => pump.rated.value(flow),
       },
     },
