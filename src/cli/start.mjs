@@ -3,7 +3,8 @@
  * --port N (else 4173 or the next free one), --base /sub/path/, --no-build (serve what is there).
  */
 import { existsSync } from 'node:fs';
-import { parseArgs } from 'node:util';
+// As a whole: an old Node lacks parseArgs, and must still get as far as being told so.
+import util from 'node:util';
 import { BUILD, build, ensurePackages, requireNode, stop } from './install.mjs';
 
 requireNode();
@@ -34,7 +35,7 @@ for (const signal of ['SIGINT', 'SIGTERM'])
 /** What the command line asks for, or a clear refusal. */
 function options() {
   try {
-    const { values } = parseArgs({
+    const { values } = util.parseArgs({
       options: {
         port: { type: 'string' },
         base: { type: 'string', default: '/' },

@@ -1,5 +1,7 @@
 /** The solver alone, on an example loop described afresh each time, as after an edit. */
 import { steady } from '$lib/solver/loop/steady';
+import { coldState, warmUp } from '$lib/solver/loop/warmUp';
+import type { WarmUpRequest } from '$lib/solver/loop/types';
 import { exampleLoop } from '../solver/loop/example';
 import { timed, type Entry } from './measure';
 
@@ -7,6 +9,27 @@ import { timed, type Entry } from './measure';
 function edited(i: number) {
   const site = { ...exampleLoop.site, ambientTemperature: 300 + (i % 97) * 0.1 };
   return { ...exampleLoop, site };
+}
+
+/** Half an hour: traffic, road, two pulls, and standing in traffic again. */
+const SCHEDULE: WarmUpRequest['schedule'] = [
+  { duty: 'traffic', duration: 300 },
+  { duty: 'cruise', duration: 600 },
+  { duty: 'pull', duration: 12 },
+  { duty: 'cruise', duration: 240 },
+  { duty: 'pull', duration: 12 },
+  { duty: 'cruise', duration: 336 },
+  { duty: 'traffic', duration: 300 },
+];
+
+function halfHour(i: number) {
+  const loop = edited(i);
+  warmUp(loop, {
+    schedule: SCHEDULE,
+    start: coldState(loop),
+    chargeLimit: 340,
+    recoveryBand: 2,
+  });
 }
 
 export function solverEntries(): Entry[] {
@@ -18,5 +41,7 @@ export function solverEntries(): Entry[] {
       warmUp: 200,
       aim: 4,
     }),
+    // Of the 50 ms that an edit may take where a transient runs.
+    timed('warm-up-30min', () => halfHour(i++), { runs: 200, warmUp: 40, aim: 30 }),
   ];
 }
