@@ -2,3 +2,4 @@
 export * from './faceFormulas';
 export * from './fanFormulas';
 export * from './airLossFormulas';
+export * from './wholeFaceFormulas';

@@ -2,3 +2,4 @@
 export * from './hoseFormulas';
 export * from './coreLossFormulas';
 export * from './pumpFormulas';
+export * from './runFormulas';

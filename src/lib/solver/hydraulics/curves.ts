@@ -1,0 +1,46 @@
+/** The curves of pump and loop as points, for plots. */
+import { spaced } from '../numerics/spaced';
+import type { FlowingLiquid } from './hose';
+import type { HydraulicModel } from './operatingPoint';
+import type { PumpModel } from './pump';
+
+/** Flow (m³/s) and head (m). */
+export type HeadSample = readonly [flow: number, head: number];
+
+/** Points per curve: at a plot's width no corner shows. */
+const POINTS = 61;
+
+/**
+ * Head of the pump set at its speed, from no flow to `flowMax` or to where it lifts nothing.
+ * Empty when it does not run.
+ */
+export function pumpCurve(pump: PumpModel, flowMax: number): readonly HeadSample[] {
+  if (!(pump.speedRatio > 0)) return [];
+  const end = Math.min(flowMax, pump.runOut);
+  // Rounding may leave a hair below zero at run-out.
+  return spaced(0, end, POINTS).map((flow) => [flow, Math.max(0, pump.head(flow))]);
+}
+
+/** Head the loop asks, from no flow to `flowMax`. */
+export function systemCurve(
+  model: HydraulicModel,
+  liquid: FlowingLiquid,
+  flowMax: number,
+): readonly HeadSample[] {
+  return spaced(0, flowMax, POINTS).map((flow) => [flow, model.systemHead(flow, liquid)]);
+}
+
+/** Part of {@link systemCurve} that stays at or below `headMax`: what lies above is of no pump's reach. */
+export function systemCurveBelow(
+  model: HydraulicModel,
+  liquid: FlowingLiquid,
+  { flowMax, headMax }: { readonly flowMax: number; readonly headMax: number },
+): readonly HeadSample[] {
+  const whole = systemCurve(model, liquid, flowMax);
+  const inside = whole.filter(([, head]) => head <= headMax);
+  return inside.length < 2 ? whole.slice(0, 2) : inside;
+}
+
+/** End of the pump set's stated points at its speed, m³/s: beyond it the head is a guess. */
+export const endOfCurve = (pump: PumpModel): number =>
+  pump.inParallel * pump.speedRatio * pump.rated.lastFlow;

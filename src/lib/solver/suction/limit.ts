@@ -1,0 +1,25 @@
+/** How hot the liquid may get before the pump's suction head runs short. */
+import { coolantProperties, coolantRange } from '../fluids/coolant';
+import type { HydraulicModel } from '../hydraulics/operatingPoint';
+import type { Loop } from '../loop/types';
+import { brent } from '../numerics/root';
+import { suctionMargin } from './npsh';
+
+/**
+ * Temperature at which the suction margin is used up, the flow following the liquid's own
+ * properties, K. Null when the margin holds, or is already gone, over the whole range of the liquid.
+ *
+ * @source ISO 9906:2012 (NPSH3); vapour pressure as in {@link coolantVapourPressure}
+ */
+export function suctionLimitTemperature(loop: Loop, hydraulics: HydraulicModel): number | null {
+  const [coldest, hottest] = coolantRange(loop.coolant);
+  const margin = (T: number) => {
+    const { rho, mu } = coolantProperties(loop.coolant, T);
+    const available = hydraulics.operatingPoint({ rho, mu }, T).npshAvailable;
+    return suctionMargin({ available, required: loop.pump.npshRequired });
+  };
+  const fa = margin(coldest);
+  const fb = margin(hottest);
+  if (!(fa > 0 && fb < 0)) return null;
+  return brent(margin, coldest, hottest, { fa, fb, xtol: 1e-6 }).x;
+}

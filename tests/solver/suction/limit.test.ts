@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { coolantProperties } from '../../../src/lib/solver/fluids/coolant';
+import { hydraulicModel } from '../../../src/lib/solver/hydraulics/operatingPoint';
+import { suctionLimitTemperature } from '../../../src/lib/solver/suction/limit';
+import type { Loop } from '../../../src/lib/solver/loop/types';
+import { exampleLoop } from '../hydraulics/exampleLoop';
+
+const limitOf = (loop: Loop) => suctionLimitTemperature(loop, hydraulicModel(loop));
+const tank = (change: Partial<Loop['reservoir']>): Loop => ({
+  ...exampleLoop,
+  reservoir: { ...exampleLoop.reservoir, ...change },
+});
+
+describe('how hot before the suction head runs short', () => {
+  it('there the margin is used up', () => {
+    const T = limitOf(exampleLoop)!;
+    const { rho, mu } = coolantProperties(exampleLoop.coolant, T);
+    const { npshAvailable } = hydraulicModel(exampleLoop).operatingPoint({ rho, mu }, T);
+    expect(npshAvailable).toBeCloseTo(exampleLoop.pump.npshRequired, 4);
+  });
+  // Less air above and a lower tank both take suction head away; a cap gives some.
+  it('comes sooner at altitude and with a low tank, later under a cap', () => {
+    const T = limitOf(exampleLoop)!;
+    const high = { ...exampleLoop, site: { ...exampleLoop.site, altitude: 2500 } };
+    expect(limitOf(high)!).toBeLessThan(T);
+    expect(limitOf(tank({ levelAbovePump: -1 }))!).toBeLessThan(T);
+    expect(limitOf(tank({ capGauge: 3e4 }))!).toBeGreaterThan(T);
+  });
+  it('is not there where the margin holds over the whole range of the liquid', () =>
+    expect(limitOf(tank({ capGauge: 4e5 }))).toBeNull());
+  it('is not there where the margin is gone from the start', () =>
+    expect(limitOf(tank({ levelAbovePump: -20 }))).toBeNull());
+});
