@@ -200,6 +200,7 @@ describe('the candidate', () => {
     expect(value(job, 'hose.suction.bore', 'asFound').si).toBeCloseTo(0.0127, 12);
     const same = accept(job, 'hose.suction.bore', '1/2 in', 'candidate');
     expect(same.candidate!.changes).toEqual({});
+    expect(accept(job, 'hose.suction.bore', '', 'candidate').candidate!.changes).toEqual({});
   });
   it('follows the loop as found in what it does not change', () => {
     const job = accept(startCandidate(emptyJob()), 'site.ambient', '100 °F');

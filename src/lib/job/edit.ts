@@ -18,6 +18,8 @@ export interface Edited {
  * again. Refused: the last accepted value stays, and the text is kept beside it with the reason.
  */
 export function applyEdit(job: Job, side: SideId, path: string, typed: Typed): Edited {
+  // An empty blank of the candidate means: as found.
+  if (side === 'candidate' && typed === '') return clearField(job, side, path);
   const edited = tryEdit(job, side, path, typed);
   return edited.problem === undefined ? { ...edited, job: retryDrafts(edited.job) } : edited;
 }

@@ -9,6 +9,7 @@ import { frontExchanger } from './frontExchanger';
 import { hoses } from './hoses';
 import { pump } from './pump';
 import { reservoir } from './reservoir';
+import { reservoirQuestion } from './reservoirQuestion';
 import { limits, schedule } from './schedule';
 import { site } from './site';
 import { soak } from './soak';
@@ -30,6 +31,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   hoses,
   pump,
   reservoir,
+  reservoirQuestion,
   fans,
   airPath,
   soak,

@@ -15,6 +15,7 @@ export type GroupId =
   | 'hoses'
   | 'pump'
   | 'reservoir'
+  | 'reservoirQuestion'
   | 'fans'
   | 'airPath'
   | 'soak'

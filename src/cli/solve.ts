@@ -1,0 +1,64 @@
+/**
+ * `npm run solve -- job.json`: read a job, evaluate it, print every sheet's results as JSON, SI units.
+ * A job that cannot be read: one line on stderr, exit code 1.
+ */
+import { readFileSync } from 'node:fs';
+import { evaluate, type Side } from '../lib/job/evaluate';
+import { readJob } from '../lib/job/file';
+import { SI_UNIT } from '../lib/solver/quantity';
+import { SHEETS } from '../../sheets/abouts';
+import { CONTENTS } from '../../sheets/contents';
+import type { Result } from '../../sheets/types';
+
+function main(paths: readonly string[]): void {
+  const [path, ...more] = paths;
+  if (path === undefined || more.length > 0) return fail('usage: npm run solve -- job.json');
+
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch {
+    return fail(`${path}: there is no such file, or it cannot be read.`);
+  }
+  const read = readJob(text);
+  if (!read.ok) return fail(`${path}: ${read.message}`);
+
+  const { job, notes } = read;
+  const { asFound, candidate } = evaluate(job);
+  const report = {
+    job: job.header.title,
+    ...(job.header.invented === undefined ? {} : { invented: job.header.invented }),
+    notes,
+    units: 'SI',
+    sides: { asFound: sideReport(asFound), candidate: candidate && sideReport(candidate) },
+  };
+  process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+}
+
+function sideReport(side: Side) {
+  return {
+    problem: side.problem ?? null,
+    refused: side.problems,
+    assumed: Object.keys(side.values).filter((path) => side.values[path]!.assumed),
+    sheets: Object.fromEntries(
+      SHEETS.map(({ slug }) => [slug, CONTENTS[slug]!(side).results.map(resultReport)]),
+    ),
+  };
+}
+
+const resultReport = ({ id, name, symbol, value, absent, quantity, state }: Result) => ({
+  id,
+  name,
+  symbol,
+  value,
+  unit: SI_UNIT[quantity],
+  ...(absent === undefined ? {} : { absent }),
+  ...(state === undefined ? {} : { state }),
+});
+
+function fail(message: string): void {
+  process.stderr.write(`${message.replace(/\s+/g, ' ')}\n`);
+  process.exitCode = 1;
+}
+
+main(process.argv.slice(2));

@@ -1,0 +1,41 @@
+/** What the candidate changes, in words: for the desk and the printed folder. */
+import { FIELDS, type FieldSpec } from './fields';
+import type { Job, Typed } from './types';
+import { resolve } from './values';
+
+export interface Change {
+  readonly path: string;
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+const HOW_MANY_ROWS = (rows: number) => (rows === 1 ? '1 row' : `${rows} rows`);
+
+function words(field: FieldSpec, typed: Typed): string {
+  if (typeof typed !== 'string') {
+    const rows = typed.map((row) => row.filter(Boolean).join(' at '));
+    return rows.length <= 4 ? rows.join('; ') : `${HOW_MANY_ROWS(rows.length)}: ${rows[0]} …`;
+  }
+  if (field.kind !== 'choice') return typed;
+  return field.choices.find((choice) => choice.value === typed)?.label ?? typed;
+}
+
+/** Every input on which the candidate differs, in the order of the fields. */
+export function changesOf(job: Job): Change[] {
+  if (!job.candidate) return [];
+  const found = resolve(job, 'asFound').values;
+  const planned = resolve(job, 'candidate').values;
+  return [...FIELDS.values()].flatMap((field) => {
+    const value = planned[field.path];
+    if (!value?.changed) return [];
+    return [
+      {
+        path: field.path,
+        label: field.label,
+        from: words(field, found[field.path]!.text),
+        to: words(field, value.text),
+      },
+    ];
+  });
+}
