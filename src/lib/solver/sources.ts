@@ -27,6 +27,10 @@ export const SOURCES = {
     'published',
     'Crossflow, both unmixed, exact series: Nusselt; Mason 1954; Baclic 1978, doi:10.1115/1.3450864',
   ),
+  idealGasMixture: source(
+    'published',
+    'Ideal gas law with Dalton’s partial pressures, any thermodynamics text; no air dissolves',
+  ),
   darcyWeisbach: source('published', 'Darcy-Weisbach; Crane TP-410 for the loss coefficients'),
   churchill1977: source(
     'from memory',
