@@ -38,6 +38,7 @@ export interface Forcing {
 /** Width of a piece of the table before it is refined, and the disagreement allowed in it. */
 const PIECE = 12;
 export const TABLE_RTOL = 1e-7;
+const LEAST_CLEAN = 0.05;
 /** The liquid's part of a core's resistance is not let below this share of the whole. */
 const LEAST_LIQUID_SHARE = 1e-3;
 
@@ -111,9 +112,13 @@ export function coefficients(
   const C_air = charge.core?.C_air ?? 0;
 
   const still = standingConductances(prepared, charge, front).toLiquid;
-  /** Metal to liquid where no air takes part. */
+  /** Metal to liquid where no air takes part; never quite nothing, or stated heat could not get out. */
   const film = (core: typeof chargeCore, cleanliness: number) =>
-    throughFilm(C, cleanliness * core.at({ airMassFlow: 0, liquidFlow: flow, liquid }).hA_liquid);
+    throughFilm(
+      C,
+      Math.max(cleanliness, LEAST_CLEAN) *
+        core.at({ airMassFlow: 0, liquidFlow: flow, liquid }).hA_liquid,
+    );
   const split = (G: number, airSide: number, alone: () => number, standing: number) => {
     if (!flows) return { air: airSide, liquid: standing };
     return G > 0 ? splitAtMetal(G, airSide) : { air: 0, liquid: alone() };

@@ -16,7 +16,7 @@ import type { AirSide, Duty, HeatLedger, LoopTemperatures, SteadySolution } from
  * the heat is the residual.
  */
 export function standing(prepared: PreparedLoop, duty: Duty, air: AirSide): SteadySolution {
-  const { loop, hottest, coldest } = prepared;
+  const { loop, hottest, coldest, boilingPoint } = prepared;
   const { site, soak } = loop;
   const bay = site.ambientTemperature + duty.bayRise;
   const reservoir = soak.reservoirConductance > 0 ? bay : site.ambientTemperature;
@@ -34,8 +34,8 @@ export function standing(prepared: PreparedLoop, duty: Duty, air: AirSide): Stea
     (charge.statedHeat ?? toAir.charge * charge.airIn) + G_engine * soak.engineTemperature;
   const loss = (charge.statedHeat === null ? toAir.charge : 0) + G_engine;
   // With nothing to hold it the liquid keeps the reservoir's temperature unless heat is poured in.
-  const alone = charge.statedHeat ? hottest : reservoir;
-  const chargeLiquid = Math.min(loss > 0 ? input / loss : alone, hottest);
+  const alone = charge.statedHeat ? boilingPoint : reservoir;
+  const chargeLiquid = Math.min(loss > 0 ? input / loss : alone, boilingPoint);
 
   const heat = charge.statedHeat ?? toAir.charge * (charge.airIn - chargeLiquid);
   const engineSoak = G_engine * (soak.engineTemperature - chargeLiquid);
@@ -72,7 +72,7 @@ export function standing(prepared: PreparedLoop, duty: Duty, air: AirSide): Stea
     residual,
     relativeResidual: relativeResidual(ledger, residual),
     margins: margins(prepared, temperatures, operating, reservoir),
-    notes: [NO_FLOW, ...(chargeLiquid === hottest ? [BOILS] : []), ...stackNotes(air)],
+    notes: [NO_FLOW, ...(chargeLiquid === boilingPoint ? [BOILS] : []), ...stackNotes(air)],
   };
 }
 

@@ -8,6 +8,15 @@ import { hydraulicModel, type HydraulicModel } from '../hydraulics/operatingPoin
 import { chargeState } from '../charge/state';
 import type { AirSide, ChargeState, Duty, Loop } from './types';
 
+export interface LiquidFlow {
+  readonly liquid: LiquidProperties;
+  /** m³/s */
+  readonly flow: number;
+}
+
+/** Temperatures remembered by {@link PreparedLoop.flowAt}. */
+const REMEMBERED = 512;
+
 export interface PreparedLoop {
   readonly loop: Loop;
   readonly hydraulics: HydraulicModel;
@@ -23,6 +32,8 @@ export interface PreparedLoop {
   readonly hottest: number;
   /** Properties of the loop's liquid; `T` outside the range counts as its end. */
   liquidAt(T: number): LiquidProperties;
+  /** Properties and flow at a temperature; the latest few hundred are remembered, as duties share them. */
+  flowAt(T: number): LiquidFlow;
   /** Charge air of a duty whose air does not depend on the manifold's temperature; worked out once. */
   chargeAt(duty: Duty): ChargeState | null;
   /** Air side at a vehicle speed; solved once per speed. */
@@ -42,9 +53,13 @@ export function prepareLoop(loop: Loop): PreparedLoop {
   const air = airModel(loop);
   const charges = new Map<Duty, ChargeState | null>();
   const sides = new Map<number, AirSide>();
+  const hydraulics = hydraulicModel(loop);
+  const flows = new Map<number, LiquidFlow>();
+  const liquidAt = (T: number) =>
+    coolantProperties(coolant, Math.min(Math.max(T, freezingPoint), hottest));
   return {
     loop,
-    hydraulics: hydraulicModel(loop),
+    hydraulics,
     chargeCore: coreModel(loop.chargeCooler, 'chargeCooler'),
     frontCore: coreModel(loop.frontExchanger, 'frontExchanger'),
     tankPressure,
@@ -52,7 +67,16 @@ export function prepareLoop(loop: Loop): PreparedLoop {
     freezingPoint,
     coldest: freezingPoint,
     hottest,
-    liquidAt: (T) => coolantProperties(coolant, Math.min(Math.max(T, freezingPoint), hottest)),
+    liquidAt,
+    flowAt(T) {
+      const known = flows.get(T);
+      if (known) return known;
+      const liquid = liquidAt(T);
+      const found = { liquid, flow: hydraulics.flowAt(liquid) };
+      if (flows.size >= REMEMBERED) flows.clear();
+      flows.set(T, found);
+      return found;
+    },
     chargeAt(duty) {
       const known = charges.get(duty);
       if (known !== undefined) return known;

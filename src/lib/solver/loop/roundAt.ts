@@ -22,8 +22,7 @@ export interface RoundAt {
  */
 export function roundAt(prepared: PreparedLoop, duty: Duty, air: AirSide, T: number): RoundAt {
   const { hydraulics } = prepared;
-  const liquid = prepared.liquidAt(T);
-  const flow = hydraulics.flowAt(liquid);
+  const { liquid, flow } = prepared.flowAt(T);
   const C = liquid.rho * liquid.cp * flow;
   const pumpHeat = hydraulics.pump.heatToLiquid;
   const charge = chargeExchange(prepared, duty, flow, T + (C > 0 ? pumpHeat / C : 0), liquid);

@@ -1,21 +1,7 @@
 /** How much heat each part of the loop holds per kelvin. */
-import type { PreparedLoop } from './prepare';
-import { prepared as prepare } from './prepare';
+import { hoseVolume } from '../hydraulics/hose';
+import { prepared as prepare, type PreparedLoop } from './prepare';
 import type { Hose, Loop, ThermalMass } from './types';
-
-/**
- * Liquid in a run of hose.
- *
- * @formula V = pi/4 * d^2 * L
- * @symbol d - bore, m
- * @symbol L - length, m
- * @returns m^3
- * @source definition
- * @example hoseVolume({ bore: 0.02, length: 1 }) // 3.14159e-4
- */
-export function hoseVolume({ bore, length }: Pick<Hose, 'bore' | 'length'>): number {
-  return (Math.PI / 4) * bore * bore * length;
-}
 
 /** Capacities of the five nodes of the transient, J/K. */
 export interface NodeCapacities {

@@ -266,6 +266,8 @@ export interface ChargeState {
   /** W/K */
   readonly capacityRate: number;
   readonly manifoldPressure: number;
+  /** Pressure lost before the compressor at this flow, Pa. */
+  readonly inletLoss: number;
   readonly coolerAirLoss: number;
   /** Dew point of the moisture at cooler pressure, K. */
   readonly dewPoint: number;
@@ -404,7 +406,8 @@ export interface Margins {
  * Where the loop settles.
  * `balanced`: a temperature was found with relative energy residual below 1e-9.
  * `boils` / `freezes`: heat still flows in (out) at the boiling (freezing) point, so no liquid balance exists;
- *   the state given is the one at that limit and `residual` is the heat left over, W.
+ *   the state given is the one at that limit and `residual` is the heat left over, W. Also `boils`: the heats
+ *   balance, but the hottest liquid is above the boiling point (`margins.boiling` below zero).
  * `no-flow`: the pump moves nothing; each part sits at its own temperature and the charge is not cooled.
  */
 export interface SteadySolution {
@@ -487,8 +490,11 @@ export interface WarmUpHistory {
 }
 
 export interface WarmUpSolution {
-  /** `completed`, or `boils` with the time at which the hottest node reached the boiling point. */
-  readonly status: 'completed' | 'boils';
+  /**
+   * `completed`, or `boils` (`freezes`) when the hottest liquid reached the boiling point (the liquid
+   * leaving the reservoir its freezing point) at `endTime`.
+   */
+  readonly status: 'completed' | 'boils' | 'freezes';
   readonly endTime: number;
   readonly history: WarmUpHistory;
   readonly segmentStarts: readonly number[];

@@ -1,0 +1,190 @@
+/** The loop in time: a schedule of duties, followed by an error-controlled integrator. */
+import { InvalidInputError, SolverError, type Note } from '../errors';
+import { DenseSolution } from '../numerics/dense';
+import type { OdeEvent } from '../numerics/event';
+import { integrate } from '../numerics/ode';
+import { forcingOf, TABLE_RTOL, type Forcing } from './forcing';
+import { network, NODE, STATES, type Network } from './network';
+import { prepared as prepare, type PreparedLoop } from './prepare';
+import { nodeCapacities, thermalMass } from './thermalMass';
+import type { Loop, TransientState, WarmUpRequest, WarmUpSolution } from './types';
+import { readOut, type Run } from './warmUpReading';
+
+export { coldState, settledState } from './states';
+
+const RTOL = 1e-6;
+/** Absolute part of the tolerance, K, for each unit of rtol. */
+const ATOL_PER_RTOL = 10;
+
+/**
+ * Follow a loop through a schedule.
+ *
+ * Five temperatures: the well-mixed reservoir, liquid and metal of both cores; see {@link network}.
+ * Within a segment nothing that drives the loop changes, so the integrator starts afresh at each edge.
+ * Flow, specific heat and conductances follow the temperature of the liquid leaving the reservoir,
+ * through a table held to 1e-7 of direct values. What is simplified:
+ * - the liquid in a hose counts with the part it leads to; the time it takes to travel is left out;
+ * - heat capacities are those at the reservoir's starting temperature;
+ * - by speed and density, the air flow is that of a manifold which has settled at the present liquid
+ *   temperature.
+ * None of the three moves the temperature at which the loop settles.
+ *
+ * The run ends early, with its status, when liquid boils or freezes.
+ *
+ * @throws {@link InvalidInputError} for a schedule without time or a state that is not a number
+ * @throws {@link SolverError} `integration-failed`, should the integrator give up
+ * @source first law on each node; ε-NTU after Kays & London
+ */
+export function warmUp(loop: Loop | PreparedLoop, request: WarmUpRequest): WarmUpSolution {
+  requireRequest(request);
+  const prepared = prepare(loop);
+  const { start, schedule, rtol = RTOL } = request;
+  const net = network(prepared.loop, nodeCapacities(prepared, start.reservoir));
+  const forcing = forcingOf(prepared);
+  const dense = new DenseSolution(STATES);
+  const atol = Array.from({ length: STATES }, (_, i) =>
+    i === NODE.heatIn || i === NODE.heatOut ? Infinity : ATOL_PER_RTOL * rtol,
+  );
+
+  let t = 0;
+  let y: Float64Array = stateVector(start);
+  let status: WarmUpSolution['status'] = 'completed';
+  let rejected = 0;
+  const runs: Run[] = [];
+  for (const segment of schedule) {
+    const force = forcing(segment);
+    const limits = limitsOf(prepared, net, force);
+    const passed = limits.find(({ event }) => event.value(t, y) <= 0);
+    const firstStep = dense.steps;
+    const from = t;
+    if (passed) status = passed.status;
+    else {
+      const problem = {
+        dimension: STATES,
+        autonomous: true,
+        rhs: (_t: number, x: Float64Array, out: Float64Array) => net.rates(force, x, out),
+      };
+      const events = limits.map(({ event }) => event);
+      const run = integrate(problem, t, y, t + segment.duration, { rtol, atol, dense, events });
+      if (run.reason === 'event') status = limits[run.event!]!.status;
+      else if (run.reason !== 'finished') {
+        throw new SolverError(`the warm-up could not be followed: ${run.reason}`, {
+          code: 'integration-failed',
+          law: 'warm-up',
+          value: run.t,
+        });
+      }
+      ({ t, y } = run);
+      rejected += run.rejected;
+    }
+    runs.push({ forcing: force, from, to: t, firstStep, lastStep: dense.steps - 1 });
+    if (status !== 'completed') break;
+  }
+
+  return {
+    status,
+    endTime: t,
+    segmentStarts: runs.map(({ from }) => from),
+    end: stateOf(y),
+    ...readOut({ prepared, net, dense, runs, request, end: y }),
+    thermalMass: thermalMass(prepared, start.reservoir),
+    energyError: energyError(prepared, start, y),
+    steps: dense.steps,
+    rejected,
+    notes: tableNotes(runs),
+  };
+}
+
+/** The table gives up halving only where something jumps: then it says so. */
+function tableNotes(runs: readonly Run[]): Note[] {
+  const worst = Math.max(0, ...runs.map(({ forcing }) => forcing.table.worst));
+  if (!(worst > TABLE_RTOL)) return [];
+  return [
+    {
+      code: 'warm-up.table-coarse',
+      message:
+        'flow or heat transfer changes so sharply with temperature that the table of them is coarse there',
+      value: worst,
+      range: [0, TABLE_RTOL],
+    },
+  ];
+}
+
+function stateVector(s: TransientState): Float64Array {
+  return Float64Array.of(
+    s.reservoir,
+    s.chargeLiquid,
+    s.chargeMetal,
+    s.frontLiquid,
+    s.frontMetal,
+    0,
+    0,
+  );
+}
+
+const stateOf = (y: Float64Array): TransientState => ({
+  reservoir: y[NODE.reservoir]!,
+  chargeLiquid: y[NODE.chargeLiquid]!,
+  chargeMetal: y[NODE.chargeMetal]!,
+  frontLiquid: y[NODE.frontLiquid]!,
+  frontMetal: y[NODE.frontMetal]!,
+});
+
+interface Limit {
+  readonly status: 'boils' | 'freezes';
+  readonly event: OdeEvent;
+}
+
+/** Distances to the temperatures at which the liquid stops being one; they end the run at zero. */
+function limitsOf(prepared: PreparedLoop, net: Network, forcing: Forcing): readonly Limit[] {
+  const limit = (
+    status: Limit['status'],
+    left: (reading: ReturnType<Network['read']>, y: Float64Array) => number,
+  ): Limit => ({
+    status,
+    event: { direction: -1, value: (_t, y) => left(net.read(forcing, y), y) },
+  });
+  const hottest = (r: ReturnType<Network['read']>, y: Float64Array) =>
+    Math.max(
+      r.T_out,
+      r.coolerIn,
+      r.frontIn,
+      y[NODE.reservoir]!,
+      y[NODE.chargeLiquid]!,
+      y[NODE.frontLiquid]!,
+    );
+  return [
+    limit('boils', (r, y) => prepared.boilingPoint - hottest(r, y)),
+    limit('boils', (r) => prepared.hottest - r.T_out),
+    limit('freezes', (r) => r.T_out - prepared.coldest),
+  ];
+}
+
+/** Heat in less heat out less heat stored, over the largest of the three (a joule at least). */
+function energyError(prepared: PreparedLoop, start: TransientState, y: Float64Array): number {
+  const capacity = nodeCapacities(prepared, start.reservoir);
+  const end = stateOf(y);
+  let stored = 0;
+  for (const node of Object.keys(capacity) as (keyof TransientState)[]) {
+    stored += capacity[node] * (end[node] - start[node]);
+  }
+  const [into, out] = [y[NODE.heatIn]!, y[NODE.heatOut]!];
+  return (
+    Math.abs(into - out - stored) / Math.max(Math.abs(into), Math.abs(out), Math.abs(stored), 1)
+  );
+}
+
+function requireRequest({ schedule, start }: WarmUpRequest): void {
+  if (schedule.length === 0) throw new InvalidInputError('schedule', 'the schedule has no segment');
+  schedule.forEach(({ duration, heat }, i) => {
+    if (!(duration > 0 && duration < Infinity)) {
+      throw new InvalidInputError(`schedule.${i}.duration`, 'must be above zero', duration);
+    }
+    if (heat !== undefined && !Number.isFinite(heat)) {
+      throw new InvalidInputError(`schedule.${i}.heat`, 'must be a number', heat);
+    }
+  });
+  for (const [node, T] of Object.entries(start)) {
+    if (!Number.isFinite(T)) throw new InvalidInputError(`start.${node}`, 'must be a number', T);
+  }
+}
