@@ -98,6 +98,7 @@ export function chargeStateAt(
     airCp: cp,
     capacityRate: massFlow * cp,
     manifoldPressure,
+    inletLoss,
     coolerAirLoss,
     dewPoint: compressedDewPoint({
       T: site.ambientTemperature,

@@ -1,0 +1,120 @@
+/** Lines of the balance itself: the other heats, the sum, both sides at the temperature found. */
+import type { Side } from '$lib/job/evaluate';
+import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
+import { pumpHeat } from '$lib/solver/hydraulics/formulas';
+import {
+  bayAir,
+  boilingMargin,
+  heatEntering,
+  heatLeaving,
+  reservoirSoak,
+  settlesAt,
+  soakHeat,
+} from '$lib/solver/loop/balanceFormulas';
+import { hottestLiquid } from '$lib/solver/loop/readings';
+import type { Duty, SteadySolution } from '$lib/solver/loop/types';
+
+export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] {
+  const { soak, site, reservoir } = side.loop;
+  const { temperatures: t, ledger, front } = s;
+  const C = s.front.C_liquid;
+  const bay = formulaLine(
+    bayAir,
+    { T_amb: site.ambientTemperature, dT_b: duty.bayRise },
+    { statement: 'Air in the engine bay' },
+  );
+  const entering = {
+    Q_c: ledger.charge,
+    Q_e: ledger.engineSoak,
+    Q_h: ledger.hoseSoak,
+    Q_t: ledger.reservoirSoak,
+    Q_p: ledger.pump,
+  };
+  const leaving = {
+    G: front.conductanceToAmbient,
+    T_f: t.frontIn,
+    T_amb: site.ambientTemperature,
+  };
+  return [
+    formulaLine(
+      soakHeat,
+      {
+        C,
+        G: soak.engineConductance,
+        T_s: soak.engineTemperature,
+        T_l: s.chargeCooler?.liquidOut ?? t.chargeCoolerIn,
+      },
+      {
+        id: 'engine-soak',
+        statement: 'Heat from the engine into the charge cooler',
+        why: 'It flows whether or not there is boost, and is often as large as the charge heat at cruise.',
+      },
+    ),
+    bay,
+    formulaLine(
+      soakHeat,
+      { C, G: soak.hoseConductance, T_s: bay.value, T_l: t.chargeCoolerOut },
+      { id: 'hose-soak', statement: 'Heat from the bay into the hoses' },
+    ),
+    formulaLine(
+      reservoirSoak,
+      {
+        s: reservoir.shortCircuit,
+        C,
+        G: soak.reservoirConductance,
+        T_s: bay.value,
+        T_l: t.frontOut,
+      },
+      { statement: 'Heat from the bay into the reservoir' },
+    ),
+    ...pumpLines(side),
+    balanceLine(
+      { formula: heatEntering, x: entering },
+      { formula: heatLeaving, x: leaving },
+      {
+        id: 'balance',
+        statement: 'Where the loop settles: as much heat enters as leaves',
+        why: 'Hotter liquid lets more out and takes less in, so there is one temperature at which they meet.',
+        unknown: {
+          tex: 'T_{f,in}',
+          quantity: 'temperature',
+          name: 'liquid into the front exchanger',
+          value: t.frontIn,
+        },
+        method:
+          'The temperature leaving the reservoir is sought by a bracketed root; flow, face velocity and every conductance are worked out anew at each trial.',
+      },
+    ),
+    formulaLine(
+      settlesAt,
+      {
+        T_amb: site.ambientTemperature,
+        Q_in: s.front.heat,
+        G: front.conductanceToAmbient,
+      },
+      {
+        statement: 'The same, read as ambient plus heat over conductance',
+        why: 'Three ways to run cooler: cooler air, less heat in, or more heat out per degree. Volume is not among them.',
+      },
+    ),
+    formulaLine(
+      boilingMargin,
+      { T_boil: s.margins.boilingPoint, T_hot: hottestLiquid(s) },
+      { statement: 'Room below boiling' },
+    ),
+  ];
+}
+
+function pumpLines({ loop, prepared }: Side): Line[] {
+  if (!prepared.ok) return [];
+  return [
+    formulaLine(
+      pumpHeat,
+      { x: loop.pump.heatShare, P: prepared.value.hydraulics.pump.electricPower },
+      {
+        statement: 'Heat from the pump',
+        why: 'What a pump takes from the battery ends as heat, most of it in the liquid.',
+      },
+    ),
+  ];
+}
