@@ -206,6 +206,14 @@ describe('the candidate', () => {
     const job = accept(startCandidate(emptyJob()), 'site.ambient', '100 °F');
     expect(evaluate(job).candidate!.loop.site.ambientTemperature).toBeCloseTo(310.93, 2);
   });
+  it('leaves what was solved of the loop as found alone', () => {
+    const job = accept(startCandidate(emptyJob()), 'pump.volts', '12 V');
+    const next = accept(job, 'pump.volts', '13 V', 'candidate');
+    expect(evaluate(next).asFound).toBe(evaluate(job).asFound);
+    expect(evaluate(next).candidate).not.toBe(evaluate(job).candidate);
+    const found = accept(next, 'fans.volts', '11 V');
+    expect(evaluate(found).candidate!.loop.fans.volts).toBe(11);
+  });
   it('keeps its refused drafts to itself', () => {
     const job = applyEdit(startCandidate(emptyJob()), 'candidate', 'pump.volts', 'x').job;
     expect(evaluate(job).candidate!.problems).toHaveLength(1);

@@ -44,12 +44,32 @@ export function evaluate(job: Job): Evaluated {
   let evaluated = known.get(job);
   if (!evaluated) {
     evaluated = {
-      asFound: sideOf(job, 'asFound'),
-      candidate: job.candidate ? sideOf(job, 'candidate') : null,
+      asFound: keptSide(job, 'asFound', job.asFound, job.header),
+      candidate: job.candidate
+        ? keptSide(job, 'candidate', job.candidate.changes, job.asFound, job.header)
+        : null,
     };
     known.set(job, evaluated);
   }
   return evaluated;
+}
+
+interface KeptSide {
+  readonly side: Side;
+  readonly madeOf: readonly object[];
+}
+
+const kept = new WeakMap<object, KeptSide>();
+
+/** An edit of the candidate or of a note leaves the loop as found, and what was solved of it, alone. */
+function keptSide(job: Job, id: SideId, key: object, ...madeOf: object[]): Side {
+  const found = kept.get(key);
+  if (found?.side.id === id && found.madeOf.every((part, i) => part === madeOf[i])) {
+    return found.side;
+  }
+  const side = sideOf(job, id);
+  kept.set(key, { side, madeOf });
+  return side;
 }
 
 function sideOf(job: Job, id: SideId): Side {
