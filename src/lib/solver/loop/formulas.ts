@@ -1,0 +1,58 @@
+/** Lines the sheets show of a loop taken as one mass. Each is tied by a test to its function in lumped.ts. */
+import { defineFormula } from '../formula';
+import { SOURCES } from '../sources';
+
+const temperature = (tex: string, name: string) =>
+  ({ tex, quantity: 'temperature', name }) as const;
+const start = temperature('T_0', 'temperature at the start');
+const settled = temperature('T_\\infty', 'temperature at which it settles');
+const time = { tex: 't', quantity: 'time', name: 'time' } as const;
+const tau = { tex: '\\tau', quantity: 'time', name: 'time constant' } as const;
+
+/** After it, 63 % of the way to the settled temperature is done. Volume sets this, never the end. */
+export const timeConstantFormula = defineFormula({
+  id: 'loop.time-constant',
+  expr: 'C / G',
+  gives: tau,
+  terms: {
+    C: { tex: 'C', quantity: 'heatCapacity', name: 'heat the whole loop holds per degree' },
+    G: {
+      tex: 'G',
+      quantity: 'conductance',
+      name: 'heat per degree between the liquid and ambient',
+    },
+  },
+  source: SOURCES.lumpedCapacity,
+});
+
+export const temperatureAfter = defineFormula({
+  id: 'loop.temperature-after',
+  expr: 'T_s + (T_0 - T_s) * exp(-t / tau)',
+  gives: temperature('T', 'temperature after that time'),
+  terms: { T_s: settled, T_0: start, t: time, tau },
+  source: SOURCES.lumpedCapacity,
+});
+
+export const timeToReachFormula = defineFormula({
+  id: 'loop.time-to-reach',
+  expr: 'tau * log((T_s - T_0) / (T_s - T_1))',
+  gives: { ...time, name: 'time until it is reached' },
+  terms: { tau, T_s: settled, T_0: start, T_1: temperature('T_1', 'temperature to be reached') },
+  source: SOURCES.lumpedCapacity,
+});
+
+/** The first number to compare between loops. */
+export const approachFormula = defineFormula({
+  id: 'loop.approach',
+  expr: 'T_res - T_amb',
+  gives: {
+    tex: '\\Delta T_{app}',
+    quantity: 'temperatureDifference',
+    name: 'approach: liquid in the reservoir above ambient',
+  },
+  terms: {
+    T_res: temperature('T_{res}', 'liquid in the reservoir'),
+    T_amb: temperature('T_{amb}', 'ambient temperature'),
+  },
+  source: SOURCES.definition,
+});
