@@ -14,8 +14,8 @@ const EDITS = 60;
 
 /** Sheets whose edits are timed, and the blank that is edited. */
 const EDITED = [
-  { sheet: 'loop-balance', label: /ambient/i },
-  { sheet: 'pump-and-restriction', label: /volt/i },
+  { sheet: 'loop-balance', label: /^ambient air/i },
+  { sheet: 'pump-and-restriction', label: /^voltage at the pump/i },
 ];
 
 export async function browserEntries(): Promise<Entry[]> {
