@@ -1,10 +1,8 @@
 /** Plots of the loop balance: where each heat comes from, and how the settling point moves. */
 import type { Side } from '$lib/job/evaluate';
-import type { DutyId } from '$lib/solver/loop/types';
 import { heatBalanceCurves } from '$lib/solver/loop/balanceCurves';
+import { dutyOf } from '../wiring/duty';
 import type { Chart, Curve, SideName, Spot } from '$lib/kit';
-
-const dutyOf = (side: Side) => side.values['view.duty']!.choice as DutyId;
 
 /** Heat entering and heat leaving against the temperature of the liquid; they cross where it settles. */
 export function balanceChart(found: Side, candidate: Side | null): Chart {

@@ -1,6 +1,6 @@
 /** The loop balance as data: results, lines, findings of the duty shown. */
-import type { DutyId } from '$lib/solver/loop/types';
 import { say, type ContentOf } from '../types';
+import { dutyOf } from '../wiring/duty';
 import { airLines } from './airLines';
 import { balanceLines } from './balanceLines';
 import { coolerLines, liquidRate } from './coolerLines';
@@ -16,7 +16,7 @@ import {
 import { dutyResults, mainResults } from './results';
 
 export const content: ContentOf = (side) => {
-  const id = side.values['view.duty']!.choice as DutyId;
+  const id = dutyOf(side);
   const outcome = side.steady[id];
   if (!outcome.ok) {
     return {

@@ -17,7 +17,7 @@ export interface Picture {
   readonly runs: Readonly<Record<'suction' | 'delivery' | 'transfer' | 'back', number>>;
   readonly chargeIn: number | null;
   readonly chargeOut: number | null;
-  readonly airIn: number;
+  readonly ambient: number;
   readonly moving: boolean;
 }
 
@@ -39,7 +39,7 @@ export const TAG_WORDS: Readonly<Record<TagName, string>> = {
 const temperature = (value: number): TagNumber => ({ value, quantity: 'temperature' });
 
 /** Hang one solution's numbers on the drawing. */
-export function picture(s: SteadySolution): Picture {
+export function picture(s: SteadySolution, ambient: number): Picture {
   const t = s.temperatures;
   return {
     numbers: {
@@ -66,7 +66,7 @@ export function picture(s: SteadySolution): Picture {
     },
     chargeIn: s.charge?.compressorOutlet ?? null,
     chargeOut: s.chargeOut,
-    airIn: s.front.airIn,
+    ambient,
     moving: s.operating.flow > 0,
   };
 }
