@@ -52,7 +52,7 @@ const resultReport = ({ id, name, symbol, value, absent, quantity, state }: Resu
   symbol,
   value,
   unit: SI_UNIT[quantity],
-  ...(absent === undefined ? {} : { absent }),
+  ...(value === null && absent !== undefined ? { absent } : {}),
   ...(state === undefined ? {} : { state }),
 });
 

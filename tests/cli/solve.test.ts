@@ -1,0 +1,69 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CONTENTS } from '$sheets/contents';
+import { demoJob } from '$lib/job/demo';
+import { evaluate } from '$lib/job/evaluate';
+
+const solve = (...args: string[]) =>
+  spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/solve.ts', ...args], {
+    encoding: 'utf8',
+    timeout: 60_000,
+  });
+
+interface Reported {
+  readonly id: string;
+  readonly value: number | null;
+  readonly unit: string;
+}
+interface Report {
+  readonly units: string;
+  readonly sides: Record<'asFound' | 'candidate', { sheets: Record<string, Reported[]> }>;
+}
+
+describe('npm run solve', () => {
+  it('prints the results that the sheets show, for both sides', { timeout: 60_000 }, () => {
+    const { status, stdout, stderr } = solve('static/demo-job.json');
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    const report = JSON.parse(stdout) as Report;
+    expect(report.units).toBe('SI');
+    const evaluated = evaluate(demoJob());
+    for (const side of ['asFound', 'candidate'] as const) {
+      for (const slug in CONTENTS) {
+        const shown = CONTENTS[slug]!(evaluated[side]!).results;
+        expect(shown.length).toBeGreaterThan(0);
+        expect(report.sides[side].sheets[slug]!.map(({ id, value }) => ({ id, value }))).toEqual(
+          shown.map(({ id, value }) => ({ id, value })),
+        );
+      }
+    }
+  });
+
+  const folder = mkdtempSync(join(tmpdir(), 'solve-'));
+  const file = (name: string, text: string) => {
+    const path = join(folder, name);
+    writeFileSync(path, text);
+    return path;
+  };
+  const good = readFileSync('static/demo-job.json', 'utf8');
+  it.each([
+    ['no file named', [], /usage/],
+    ['a file that is not there', [join(folder, 'none.json')], /no such file/],
+    ['a file cut short', [file('short.json', good.slice(0, 500))], /breaks off/],
+    ['no JSON', [file('words.json', 'pump,flow\n1,2\n')], /not JSON/],
+    [
+      'a newer job',
+      [file('new.json', good.replace('"soakline": 1', '"soakline": 7'))],
+      /newer version/,
+    ],
+  ])('%s: exit 1 and one line', { timeout: 60_000 }, (_, args, message) => {
+    const { status, stdout, stderr } = solve(...args);
+    expect(status).toBe(1);
+    expect(stdout).toBe('');
+    expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+    expect(stderr).toMatch(message);
+  });
+});
