@@ -35,9 +35,8 @@ export const HOTTEST_FRESH_AIR = 500;
  * of the liquid and its own air; a zone without air passes its liquid uncooled; the end tank mixes.
  *
  * Recirculation: the air enters at T_in = (1 - r) T_fresh + r T_out with T_out = T_in + Q / C_air, so
- * T_in = T_fresh + r/(1 - r) Q / C_air, and with Q = g (T_liquid - T_in), g = effectiveness C_min:
- *
- * @formula G = g / (1 + g * r / ((1 - r) * C_air))
+ * T_in = T_fresh + r/(1 - r) Q / C_air, and with Q = g (T_liquid - T_in), g = effectiveness C_min,
+ * G = g / (1 + g r / ((1 - r) C_air)).
  */
 export function frontExchange(
   { frontCore, loop }: PreparedLoop,

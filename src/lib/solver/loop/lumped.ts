@@ -73,11 +73,16 @@ export function settleTemperature({
 /**
  * Temperature after a time, heat and surroundings steady.
  *
- * @formula T = T0 + (Q - G*(T0 - T_surroundings)) * t / C * f, f = (1 - exp(-G*t/C)) / (G*t/C)
+ * @formula T = T_surroundings + Q/G + (T0 - T_surroundings - Q/G) * exp(-G*t/C)
+ * @symbol C - heat capacity, J/K
+ * @symbol G - conductance to the surroundings, W/K
+ * @symbol Q - heat put in, W
+ * @symbol T_surroundings - K
+ * @symbol T0 - temperature at the start, K
  * @symbol t - time, s
  * @returns K
  * @throws {@link OutOfRangeError} outside {@link LUMPED_RANGE}
- * @source Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 5; written so that G = 0 is no special case
+ * @source Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 5; computed in a form in which G = 0 is no special case
  * @example lumpedTemperature({ C: 50000, G: 200, Q: 6000, T_surroundings: 303.15, T0: 303.15 }, 100) // 313.0404
  */
 export function lumpedTemperature(mass: LumpedMass, t: number): number {
@@ -135,7 +140,8 @@ export function lumpedPulse(
 /**
  * Temperature while the surroundings warm at a steady rate (a soaking bay, a climbing sun).
  *
- * @formula T = T_s + (T0 - T_s(0) - Q/G + r*tau) * exp(-t/tau) + Q/G - r*tau, T_s = T_s(0) + r*t
+ * @formula T = T_s0 + r*t + Q/G - r*tau + (T0 - T_s0 - Q/G + r*tau) * exp(-t/tau)
+ * @symbol T_s0 - surroundings at the start, K
  * @symbol r - rate of the surroundings, K/s
  * @symbol tau - C / G, s
  * @returns K

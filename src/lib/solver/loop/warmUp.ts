@@ -53,21 +53,22 @@ export function warmUp(loop: Loop | PreparedLoop, request: WarmUpRequest): WarmU
   const runs: Run[] = [];
   for (const segment of schedule) {
     const force = forcing(segment);
-    const limits = limitsOf(prepared, net, force);
-    const passed = limits.find(({ event }) => event.value(t, y) <= 0);
+    const limit = limitOf(prepared, net, force);
     const firstStep = dense.steps;
     const from = t;
-    if (passed) status = passed.status;
+    if (limit.event.value(t, y) <= 0) status = limit.passed();
     else {
       const problem = {
         dimension: STATES,
         autonomous: true,
         rhs: (_t: number, x: Float64Array, out: Float64Array) => net.rates(force, x, out),
       };
-      const events = limits.map(({ event }) => event);
+      const events = [limit.event];
       const run = integrate(problem, t, y, t + segment.duration, { rtol, atol, dense, events });
-      if (run.reason === 'event') status = limits[run.event!]!.status;
-      else if (run.reason !== 'finished') {
+      if (run.reason === 'event') {
+        limit.event.value(run.t, run.y);
+        status = limit.passed();
+      } else if (run.reason !== 'finished') {
         throw new SolverError(`the warm-up could not be followed: ${run.reason}`, {
           code: 'integration-failed',
           law: 'warm-up',
@@ -131,33 +132,35 @@ const stateOf = (y: Float64Array): TransientState => ({
 });
 
 interface Limit {
-  readonly status: 'boils' | 'freezes';
+  /** Distance, K, to the nearest temperature at which the liquid stops being one. */
   readonly event: OdeEvent;
+  /** Which of them was the nearest at the last look. */
+  passed(): 'boils' | 'freezes';
 }
 
-/** Distances to the temperatures at which the liquid stops being one; they end the run at zero. */
-function limitsOf(prepared: PreparedLoop, net: Network, forcing: Forcing): readonly Limit[] {
-  const limit = (
-    status: Limit['status'],
-    left: (reading: ReturnType<Network['read']>, y: Float64Array) => number,
-  ): Limit => ({
-    status,
-    event: { direction: -1, value: (_t, y) => left(net.read(forcing, y), y) },
-  });
-  const hottest = (r: ReturnType<Network['read']>, y: Float64Array) =>
-    Math.max(
-      r.T_out,
-      r.coolerIn,
-      r.frontIn,
+/** One event for all limits: looking at a state costs as much as a step's stage. */
+function limitOf(prepared: PreparedLoop, net: Network, forcing: Forcing): Limit {
+  const { boilingPoint, hottest, coldest } = prepared;
+  let toBoiling = 0;
+  let toFreezing = 0;
+  const value = (_t: number, y: Float64Array) => {
+    const { T_out, coolerIn, frontIn } = net.read(forcing, y);
+    const warmest = Math.max(
+      T_out,
+      coolerIn,
+      frontIn,
       y[NODE.reservoir]!,
       y[NODE.chargeLiquid]!,
       y[NODE.frontLiquid]!,
     );
-  return [
-    limit('boils', (r, y) => prepared.boilingPoint - hottest(r, y)),
-    limit('boils', (r) => prepared.hottest - r.T_out),
-    limit('freezes', (r) => r.T_out - prepared.coldest),
-  ];
+    toBoiling = Math.min(boilingPoint - warmest, hottest - T_out);
+    toFreezing = T_out - coldest;
+    return Math.min(toBoiling, toFreezing);
+  };
+  return {
+    event: { direction: -1, value },
+    passed: () => (toBoiling <= toFreezing ? 'boils' : 'freezes'),
+  };
 }
 
 /** Heat in less heat out less heat stored, over the largest of the three (a joule at least). */

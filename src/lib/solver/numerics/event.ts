@@ -45,7 +45,7 @@ export function locate(
       low = high;
       atLow = atHigh;
     }
-    before[index] = value(tNext);
+    before[index] = atLow; // of no use after a crossing: the run then ends
   });
   return first;
 }
