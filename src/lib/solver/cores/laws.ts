@@ -8,7 +8,7 @@ export type EffectivenessLaw = (NTU: number, Cr: number) => number;
 const counterflow: EffectivenessLaw = (NTU, Cr) => {
   // Dividing both halves by (1 - Cr) removes the 0/0 of balanced streams.
   const N = NTU * meanDecay(NTU * (1 - Cr));
-  return N / (1 + Cr * N);
+  return Math.min(1, N / (1 + Cr * N)); // min: rounding only
 };
 
 const parallel: EffectivenessLaw = (NTU, Cr) => -Math.expm1(-NTU * (1 + Cr)) / (1 + Cr);
