@@ -3,14 +3,12 @@
  * A job that cannot be read: one line on stderr, exit code 1.
  */
 import { readFileSync } from 'node:fs';
-import { evaluate, type Side } from '../lib/job/evaluate';
+import type { Side } from '../lib/job/evaluate';
 import { readJob } from '../lib/job/file';
 import { SI_UNIT } from '../lib/solver/quantity';
-import { SHEETS } from '../../sheets/abouts';
-import { CONTENTS } from '../../sheets/contents';
-import type { Result } from '../../sheets/types';
+import type { ContentOf, Result } from '../../sheets/types';
 
-function main(paths: readonly string[]): void {
+async function main(paths: readonly string[]): Promise<void> {
   const [path, ...more] = paths;
   if (path === undefined || more.length > 0) return fail('usage: npm run solve -- job.json');
 
@@ -23,6 +21,9 @@ function main(paths: readonly string[]): void {
   const read = readJob(text);
   if (!read.ok) return fail(`${path}: ${read.message}`);
 
+  // Loaded only now, so that a bad file is refused at once.
+  const { evaluate } = await import('../lib/job/evaluate');
+  const { CONTENTS } = await import('../../sheets/contents');
   const { job, notes } = read;
   const { asFound, candidate } = evaluate(job);
   const report = {
@@ -30,18 +31,24 @@ function main(paths: readonly string[]): void {
     ...(job.header.invented === undefined ? {} : { invented: job.header.invented }),
     notes,
     units: 'SI',
-    sides: { asFound: sideReport(asFound), candidate: candidate && sideReport(candidate) },
+    sides: {
+      asFound: sideReport(asFound, CONTENTS),
+      candidate: candidate && sideReport(candidate, CONTENTS),
+    },
   };
   process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
 }
 
-function sideReport(side: Side) {
+function sideReport(side: Side, contents: Readonly<Record<string, ContentOf>>) {
   return {
     problem: side.problem ?? null,
     refused: side.problems,
     assumed: Object.keys(side.values).filter((path) => side.values[path]!.assumed),
     sheets: Object.fromEntries(
-      SHEETS.map(({ slug }) => [slug, CONTENTS[slug]!(side).results.map(resultReport)]),
+      Object.entries(contents).map(([slug, content]) => [
+        slug,
+        content(side).results.map(resultReport),
+      ]),
     ),
   };
 }
@@ -61,4 +68,4 @@ function fail(message: string): void {
   process.exitCode = 1;
 }
 
-main(process.argv.slice(2));
+await main(process.argv.slice(2));
