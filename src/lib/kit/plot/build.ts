@@ -20,6 +20,15 @@ import {
 import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
 
 const MARGIN = { top: 34, bottom: 46, left: 58 };
+/** Narrower than this a plot has no room for words at its curves: they go into a key below it. */
+const COMPACT = 520;
+
+export const isCompact = (size: Size): boolean => size.width < COMPACT;
+
+/** Both values of a spot in words. */
+export const spotValues = (spot: Spot, chart: Chart, system: UnitSystem): string =>
+  `${worded(spot.x, chart.x.quantity, system)}, ${worded(spot.y, chart.y.quantity, system)}`;
+
 const LINE_HEIGHT = TEXT_SIZE * 1.2;
 
 /** Ends of an axis rounded outwards to ticks, and the pixel a value falls on. */
@@ -96,6 +105,7 @@ function spotMarks(
   px: To,
   frame: Box,
   taken: readonly Box[],
+  compact: boolean,
 ): Marks {
   const pixel = ([x, y]: readonly [number, number]): Pixel => [px.x(to.x(x)), px.y(to.y(y))];
   const dots = (chart.curves ?? []).flatMap((c) => dotted(c.points.map(pixel)));
@@ -108,9 +118,10 @@ function spotMarks(
   return spots.flatMap((spot, i) => {
     const style = SIDE_STYLE[spot.side ?? 'found'];
     const point = { x: [to.x(spot.x)], y: [to.y(spot.y)] };
-    const values = `${worded(spot.x, chart.x.quantity, system)}, ${worded(spot.y, chart.y.quantity, system)}`;
-    const width = Math.max(textWidth(values, TEXT_SIZE), textWidth(spot.label, TEXT_SIZE)) * 1.06;
-    const where = place(at[i]!, { width, height: 2 * LINE_HEIGHT }, frame, dots, boxes);
+    // With a key below the plot the values stand there.
+    const lines = compact ? [spot.label] : [spot.label, spotValues(spot, chart, system)];
+    const width = Math.max(...lines.map((l) => textWidth(l, TEXT_SIZE))) * 1.06;
+    const where = place(at[i]!, { width, height: lines.length * LINE_HEIGHT }, frame, dots, boxes);
     boxes.push(where.box);
     return [
       Plot.dot([0], {
@@ -130,7 +141,7 @@ function spotMarks(
       }),
       Plot.text([0], {
         ...point,
-        text: [`${spot.label}\n${values}`],
+        text: [lines.join('\n')],
         textAnchor: where.anchor,
         lineAnchor: 'middle',
         lineHeight: 1.2,
@@ -149,7 +160,8 @@ function spotMarks(
 export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot.PlotOptions {
   const x = shownAxis(chart, 'x', system);
   const y = shownAxis(chart, 'y', system);
-  const labelled = (chart.curves ?? []).filter((c) => !c.quiet);
+  const compact = isCompact(size);
+  const labelled = compact ? [] : (chart.curves ?? []).filter((c) => !c.quiet);
   const room = Math.min(size.width * 0.26, 170);
   const longest = labelled
     .flatMap((c) => wrap(c.label, room, TEXT_SIZE))
@@ -231,7 +243,16 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
       ...(chart.curves ?? []).flatMap((c) => curveMarks(c, to)),
       ...(chart.dots ?? []).flatMap((d) => dotMarks(d, to)),
       ...ends.marks,
-      ...spotMarks(chart.spots ?? [], chart, system, to, px, inner, [...ends.boxes, ...limitBoxes]),
+      ...spotMarks(
+        chart.spots ?? [],
+        chart,
+        system,
+        to,
+        px,
+        inner,
+        [...ends.boxes, ...limitBoxes],
+        compact,
+      ),
     ],
   };
 }

@@ -37,6 +37,9 @@ const overlap = (a: Box, b: Box) =>
   Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) *
   Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
 
+/** Text over text is this much worse than text over a line of the same length. */
+const OVER_TEXT = 8;
+
 /** Places tried around a point, best liked first: away from it by `GAP`, sideways or slanting. */
 const GAP = 13;
 const WAYS: readonly (readonly [x: -1 | 0 | 1, y: number])[] = [
@@ -83,7 +86,7 @@ export function place(
       Math.max(0, box.bottom - frame.bottom);
     const covered =
       dots.filter((d) => inside(d, box)).length * PITCH +
-      boxes.reduce((s, b) => s + overlap(b, box), 0) / size.height;
+      (OVER_TEXT * boxes.reduce((s, b) => s + overlap(b, box), 0)) / size.height;
     const cost = out * 20 + covered + i;
     if (cost < least) {
       least = cost;
