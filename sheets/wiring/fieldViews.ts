@@ -3,7 +3,7 @@ import type { FieldSpec as JobField, QuantityField, TableField } from '$lib/job/
 import type { Side } from '$lib/job/evaluate';
 import type { Row, Typed } from '$lib/job/types';
 import type { Value } from '$lib/job/values';
-import type { FieldNotes, FieldSpec, FieldState, TableColumn, TableRow } from '$lib/kit';
+import type { FieldNotes, FieldSpec, FieldState, TableColumn, TableRow } from '$lib/kit/types';
 
 /** A field of one text on both sides. */
 export interface FieldView {

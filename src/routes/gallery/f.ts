@@ -1,0 +1,2 @@
+export { defineFormula, formulaLine, balanceLine } from '../../lib/solver/formula';
+export { SOURCES } from '../../lib/solver/sources';
