@@ -82,23 +82,17 @@ export const throughFilm = (C: number, hA: number): number =>
   C > 0 ? -C * Math.expm1(-hA / C) : 0;
 
 /** The exchanger at the solution: `liquidIn` and the heat of each zone put in. */
-export function frontState(
-  exchange: FrontExchange,
-  liquidIn: number,
-  ambient: number,
-  meanOf: readonly { readonly airMassFlow: number }[],
-): FrontState {
+export function frontState(exchange: FrontExchange, liquidIn: number, ambient: number): FrontState {
   const { freshAir, recirculation, liquidCapacityRate: C } = exchange;
   const difference = liquidIn - freshAir;
   const heat = exchange.conductance * difference;
   const back = recirculation / (1 - recirculation);
   const sum = (of: (zone: FrontZone, index: number) => number) =>
     exchange.zones.reduce((total, zone, index) => total + of(zone, index), 0);
-  const airMass = meanOf.reduce((total, { airMassFlow }) => total + airMassFlow, 0);
   const C_air = sum(({ core }) => core.C_air);
   const rise = C_air > 0 ? heat / C_air : 0;
   // Zone i takes in air warmed by back * Q_i / C_i, so the mean over the zones is warmed by back * rise.
-  const airIn = freshAir + (airMass > 0 ? back * rise : 0);
+  const airIn = freshAir + back * rise;
   return {
     UA: sum(({ core }) => core.UA),
     hA_air: sum(({ core }) => core.hA_air),

@@ -67,7 +67,7 @@ export function standing(prepared: PreparedLoop, duty: Duty, air: AirSide): Stea
     operating,
     air,
     chargeCooler,
-    front: frontState(front, front.freshAir, site.ambientTemperature, air.zones),
+    front: frontState(front, front.freshAir, site.ambientTemperature),
     ledger,
     residual,
     relativeResidual: relativeResidual(ledger, residual),
