@@ -2,6 +2,7 @@
 import { about as loopBalance } from './loop-balance/about';
 import { about as pumpAndRestriction } from './pump-and-restriction/about';
 import { about as fansAndFaceAirflow } from './fans-and-face-airflow/about';
+import { about as exchangers } from './exchangers/about';
 import { about as reservoir } from './reservoir/about';
 import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import type { SheetAbout } from './types';
@@ -10,6 +11,7 @@ export const SHEETS: readonly SheetAbout[] = [
   loopBalance,
   pumpAndRestriction,
   fansAndFaceAirflow,
+  exchangers,
   reservoir,
   warmUpAndRecovery,
 ];

@@ -2,6 +2,7 @@
 import { content as loopBalance } from './loop-balance/content';
 import { content as pumpAndRestriction } from './pump-and-restriction/content';
 import { content as fansAndFaceAirflow } from './fans-and-face-airflow/content';
+import { content as exchangers } from './exchangers/content';
 import { content as reservoir } from './reservoir/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
 import type { ContentOf } from './types';
@@ -11,6 +12,7 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   'loop-balance': loopBalance,
   'pump-and-restriction': pumpAndRestriction,
   'fans-and-face-airflow': fansAndFaceAirflow,
+  exchangers,
   reservoir,
   'warm-up-and-recovery': warmUpAndRecovery,
 };

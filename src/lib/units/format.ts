@@ -96,7 +96,8 @@ function exprOf(plain: string, spelling: string): string {
     case 'degC':
       return `(${plain} + 273.15) K`;
     default:
-      return `${plain} ${spelling}`;
+      // To mathjs's parser `in` is also the word of a conversion: "180 in^2" does not parse.
+      return `${plain} ${spelling.replace(/^in\b/, 'inch')}`;
   }
 }
 

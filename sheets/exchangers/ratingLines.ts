@@ -1,0 +1,97 @@
+/** Lines that turn the rating point of a core into the conductance of its two sides. */
+import { airCp } from '$lib/solver/air/air';
+import { airCapacityRate } from '$lib/solver/charge/formulas';
+import { exchangerArrangement } from '$lib/solver/cores/arrangement';
+import type { CoreModel } from '$lib/solver/cores/conductance';
+import { transferUnitsFormula } from '$lib/solver/cores/effectivenessFormulas';
+import {
+  capacityRatio,
+  effectivenessFromHeat,
+  hAAirRated,
+  hALiquidRated,
+  liquidCapacityRate,
+  ratedConductance,
+} from '$lib/solver/cores/formulas';
+import type { Note } from '$lib/solver/errors';
+import { formulaLine, type Line } from '$lib/solver/formula';
+import type { Coolant, Core } from '$lib/solver/loop/types';
+
+/** Which core, as ids and statements name it. */
+export interface CoreName {
+  readonly id: 'charge' | 'front';
+  readonly title: 'Charge cooler' | 'Front exchanger';
+}
+
+/** Where the numbers of the air come from. */
+export const AIR_PROPERTIES: Note = {
+  code: 'air-properties',
+  message: 'Specific heat of dry air at its inlet temperature, from the NASA polynomials.',
+};
+
+/** Where the numbers of a liquid come from. */
+export const liquidProperties = ({ kind }: Coolant, where: string): Note => ({
+  code: 'liquid-properties',
+  message: `Properties of the liquid ${where}: ${
+    kind === 'water' ? 'IAPWS formulations for water' : 'polynomials of Melinder, IIR 2010'
+  }.`,
+});
+
+/** From one rating point to hA of both sides. */
+export function ratingLines({ id, title }: CoreName, core: Core, { rated }: CoreModel): Line[] {
+  const { rating, airShare } = core;
+  const C_min = Math.min(rated.C_air, rated.C_liquid);
+  const C_max = Math.max(rated.C_air, rated.C_liquid);
+  const arrangement = exchangerArrangement(core.arrangement, rated.C_air <= rated.C_liquid);
+  const at = (key: string, says: string) => ({
+    id: `${id}.rated-${key}`,
+    statement: `${title}, at its rating: ${says}`,
+  });
+  return [
+    formulaLine(
+      airCapacityRate,
+      { m: rating.airMassFlow, c_p: airCp(rating.airInlet) },
+      { ...at('air-rate', 'heat the air carries per degree'), notes: [AIR_PROPERTIES] },
+    ),
+    formulaLine(
+      liquidCapacityRate,
+      { rho: rated.liquid.rho, V: rating.liquidFlow, c_p: rated.liquid.cp },
+      {
+        ...at('liquid-rate', 'heat the liquid carries per degree'),
+        notes: [liquidProperties(rating.coolant, 'at the rated liquid inlet')],
+      },
+    ),
+    formulaLine(
+      effectivenessFromHeat,
+      {
+        Q: rating.heat,
+        C_min,
+        T_hot: Math.max(rating.airInlet, rating.liquidInlet),
+        T_cold: Math.min(rating.airInlet, rating.liquidInlet),
+      },
+      {
+        ...at('effectiveness', 'share of the greatest possible heat'),
+        why: 'A heat without its flows and inlet temperatures says nothing: this ratio is what belongs to the core.',
+      },
+    ),
+    formulaLine(capacityRatio, { C_min, C_max }, at('ratio', 'ratio of the two streams')),
+    formulaLine(
+      transferUnitsFormula(arrangement),
+      { eps: rated.effectiveness, Cr: rated.Cr },
+      at('ntu', 'transfer units that give this share'),
+    ),
+    formulaLine(ratedConductance, { NTU_r: rated.NTU, C_min }, at('ua', 'conductance')),
+    formulaLine(
+      hAAirRated,
+      { UA_r: rated.UA, s_a: airShare },
+      {
+        ...at('air-side', 'conductance of its air side'),
+        why: 'One rating cannot tell the sides apart; the split is an estimate, and two ratings at different flows would settle it.',
+      },
+    ),
+    formulaLine(
+      hALiquidRated,
+      { UA_r: rated.UA, s_a: airShare },
+      at('liquid-side', 'conductance of its liquid side'),
+    ),
+  ];
+}

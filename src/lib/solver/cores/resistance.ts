@@ -1,0 +1,33 @@
+/** Where the thermal resistance of a core lies. */
+import type { CoreState } from '../loop/types';
+
+export interface Resistances {
+  /** K/W */
+  readonly air: number;
+  readonly liquid: number;
+  /** What is left of 1/UA: fouling, and with several zones of air their unevenness. */
+  readonly rest: number;
+}
+
+/**
+ * Parts of 1/UA in series. Of a core in zones, UA and both hA are the sums over the zones: air that is
+ * unevenly spread then costs a little on top, since the sum of series is never more than the series of
+ * sums, and that cost counts with the fouling.
+ *
+ * @formula rest = 1 / UA - 1 / hA_air - 1 / hA_liquid
+ * @symbol UA - overall conductance, fouling taken off, W/K
+ * @symbol hA_air - air side, clean, W/K
+ * @symbol hA_liquid - liquid side, clean, W/K
+ * @returns null where a side stands still: nothing is carried through
+ * @source Definition
+ */
+export function resistances({
+  UA,
+  hA_air,
+  hA_liquid,
+}: Pick<CoreState, 'UA' | 'hA_air' | 'hA_liquid'>): Resistances | null {
+  if (!(UA > 0)) return null;
+  const air = 1 / hA_air;
+  const liquid = 1 / hA_liquid;
+  return { air, liquid, rest: Math.max(0, 1 / UA - air - liquid) };
+}

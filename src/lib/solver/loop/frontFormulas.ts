@@ -1,0 +1,139 @@
+/** Lines of the front exchanger zone by zone, and of what leaves it; the solver's own are in front.ts. */
+import { defineFormula, type Term } from '../formula';
+import { SOURCES } from '../sources';
+
+const conductance = (tex: string, name: string) =>
+  ({ tex, quantity: 'conductance', name }) as const satisfies Term;
+const temperature = (tex: string, name: string) =>
+  ({ tex, quantity: 'temperature', name }) as const satisfies Term;
+const ratio = (tex: string, name: string) => ({ tex, quantity: 'ratio', name }) as const;
+
+const share = ratio('x', 'share of the face');
+const airSide = conductance('hA_a', 'air side of the whole core, all of it with this air');
+const airRate = conductance('C_a', 'capacity rate of the air of this zone');
+const liquidRate = conductance('C_l', 'capacity rate of the liquid');
+const toFresh = conductance('G', 'heat per degree between liquid inlet and fresh air');
+const freshAirTerm = temperature('T_{fresh}', 'fresh air before the core');
+const liquidIn = temperature('T_{f,in}', 'liquid into the front exchanger');
+
+/** Air side as it would be if the whole core had the air of this zone. */
+export const zoneAirSide = defineFormula({
+  id: 'loop.zone-air-side',
+  expr: 'hA_r * (m / (x * m_r))^n',
+  gives: airSide,
+  terms: {
+    hA_r: conductance('hA_{a,r}', 'air side at the rating'),
+    m: { tex: '\\dot m_a', quantity: 'airMassFlow', name: 'air mass flow of this zone' },
+    x: share,
+    m_r: { tex: '\\dot m_{a,r}', quantity: 'airMassFlow', name: 'rated air mass flow' },
+    n: ratio('n_a', 'air-side exponent'),
+  },
+  source: SOURCES.kaysLondon,
+});
+
+/** Conductance of a zone: its share of the whole core, fouling taken off. */
+export const zoneConductance = defineFormula({
+  id: 'loop.zone-conductance',
+  expr: 'x * c / (1 / hA_a + 1 / hA_l)',
+  gives: conductance('UA', 'conductance of this zone'),
+  terms: {
+    x: share,
+    c: ratio('c', 'share of the conductance left by fouling'),
+    hA_a: airSide,
+    hA_l: conductance('hA_l', 'liquid side of the whole core'),
+  },
+  source: SOURCES.kaysLondon,
+});
+
+/** Liquid that passes a zone: it spreads over the face evenly. */
+export const zoneLiquidRate = defineFormula({
+  id: 'loop.zone-liquid-rate',
+  expr: 'x * C_l',
+  gives: conductance('C_{l,z}', 'capacity rate of the liquid of this zone'),
+  terms: { x: share, C_l: liquidRate },
+  source: SOURCES.definition,
+});
+
+/**
+ * Heat per kelvin of a zone between its liquid and the fresh air; part of the hot air that left comes
+ * round again and lowers it. See `frontExchange` for where it comes from.
+ */
+export const zoneToFreshAir = defineFormula({
+  id: 'loop.zone-to-fresh-air',
+  expr: 'eps * C_min / (1 + eps * C_min * r / ((1 - r) * C_a))',
+  gives: toFresh,
+  terms: {
+    eps: ratio('\\varepsilon', 'effectiveness of this zone'),
+    C_min: conductance('C_{min}', 'smaller capacity rate of this zone'),
+    r: ratio('r', 'share of hot air that comes round again'),
+    C_a: airRate,
+  },
+  source: SOURCES.energyBalance,
+});
+
+/** Both zones together. */
+export const zonesTogether = defineFormula({
+  id: 'loop.zones-together',
+  expr: 'G_s + G_o',
+  gives: toFresh,
+  terms: {
+    G_s: conductance('G_s', 'behind the shroud'),
+    G_o: conductance('G_o', 'open face'),
+  },
+  source: SOURCES.energyBalance,
+});
+
+export const freshAir = defineFormula({
+  id: 'loop.fresh-air',
+  expr: 'T_amb + dT_stack',
+  gives: freshAirTerm,
+  terms: {
+    T_amb: temperature('T_{amb}', 'ambient temperature'),
+    dT_stack: {
+      tex: '\\Delta T_{stack}',
+      quantity: 'temperatureDifference',
+      name: 'rise of the air by what stands in front',
+    },
+  },
+  source: SOURCES.energyBalance,
+});
+
+export const heatToFreshAir = defineFormula({
+  id: 'loop.heat-to-fresh-air',
+  expr: 'G * (T_f - T_fresh)',
+  gives: { tex: '\\dot Q_f', quantity: 'heat', name: 'heat given off by the front exchanger' },
+  terms: { G: toFresh, T_f: liquidIn, T_fresh: freshAirTerm },
+  source: SOURCES.energyBalance,
+});
+
+export const frontDropLine = defineFormula({
+  id: 'loop.front-drop',
+  expr: 'Q_f / C_l',
+  gives: {
+    tex: '\\Delta T_f',
+    quantity: 'temperatureDifference',
+    name: 'drop of the liquid through the front exchanger',
+  },
+  terms: {
+    Q_f: { tex: '\\dot Q_f', quantity: 'heat', name: 'heat given off' },
+    C_l: liquidRate,
+  },
+  source: SOURCES.energyBalance,
+});
+
+/** Liquid leaving the front exchanger, and how far above the day it still is. */
+export const frontApproach = defineFormula({
+  id: 'loop.front-approach',
+  expr: 'T_f - dT_f - T_amb',
+  gives: {
+    tex: '\\Delta T_{app}',
+    quantity: 'temperatureDifference',
+    name: 'liquid leaving above ambient',
+  },
+  terms: {
+    T_f: liquidIn,
+    dT_f: frontDropLine.gives,
+    T_amb: temperature('T_{amb}', 'ambient temperature'),
+  },
+  source: SOURCES.definition,
+});
