@@ -46,7 +46,6 @@ export const SI_UNIT = {
   conductivity: 'W/(m K)',
   mass: 'kg',
   time: 's',
-  duration: 's', // of a drive, in minutes
   voltage: 'V',
   current: 'A',
   resistance: 'ohm',

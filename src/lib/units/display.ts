@@ -42,7 +42,6 @@ const MM = unit('mm');
 const FT = unit('ft');
 const M = unit('m');
 const M_S = unit('m/s');
-const MINUTES = unit('minute', 'min');
 const WATT = unit('W');
 const KW = unit('kW');
 const BTU_H = unit('BTU/hour', 'Btu/h');
@@ -229,7 +228,6 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
   },
   mass: { US: unit('lbm', 'lb'), SI: unit('kg'), noun: 'a mass', example: ['6 lb', '2.72 kg'] },
   time: { US: unit('s'), SI: unit('s'), noun: 'a time', example: ['30 s', '0.5 min'] },
-  duration: { US: MINUTES, SI: MINUTES, noun: 'a time', example: ['5 min', '300 s'] },
   voltage: { US: unit('V'), SI: unit('V'), noun: 'a voltage', example: ['12.4 V', '12.4 V'] },
   current: { US: unit('A'), SI: unit('A'), noun: 'a current', example: ['7 A', '7 A'] },
   resistance: {
@@ -251,6 +249,8 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     example: ['0.55 lb/hp-h', '335 g/kWh'],
   },
 };
+
+const MINUTES = unit('minute', 'min');
 
 /** Times of ten minutes and more are shown in minutes. */
 const LONG_TIME = 600;

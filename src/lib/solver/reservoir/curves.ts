@@ -26,3 +26,9 @@ export function riseAgainstVolume(
     riseInPull.value({ Q, t, C: loopCapacity.value({ ...loop, V_t }) }),
   ]);
 }
+
+/** Volumes worth drawing round the present one, m³: a quarter of it to three times. */
+export const volumeSpan = (present: number): readonly [number, number] => [
+  present / 4,
+  3 * present,
+];

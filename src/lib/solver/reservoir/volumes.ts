@@ -1,6 +1,7 @@
 /** The same loop with another amount of liquid in its reservoir, settled and followed in time. */
 import { prepared as prepare, type PreparedLoop } from '../loop/prepare';
 import { steady } from '../loop/steady';
+import { restoring } from '../loop/timeScale';
 import { totalCapacity, thermalMass } from '../loop/thermalMass';
 import type { DutyId, Loop, SteadySolution, WarmUpSolution } from '../loop/types';
 import { coldState, settledState, warmUp } from '../loop/warmUp';
@@ -49,18 +50,19 @@ export interface VolumeRun {
 
 /** Time constants until what is left of a change is less than a plot shows (e^-5 = 0.7 %). */
 const SETTLED_AFTER = 5;
-/** Shortest and longest run, s; the longest also where nothing carries heat away. */
-const RUN = [120, 14400] as const;
+/** Shortest and longest run, s; the shortest also where the liquid stands still. */
+const RUN = [120, 28800] as const;
 
 /** Time over which volumes are compared: the slowest of them settles in it. */
 export function settlingTime(
   loop: PreparedLoop,
-  { front, temperatures }: SteadySolution,
+  { duty, liquid }: SteadySolution,
   largest: number,
 ): number {
-  const C = totalCapacity(thermalMass(withVolume(loop, largest), temperatures.reservoir));
-  const G = front.conductanceToAmbient;
-  const time = G > 0 ? (SETTLED_AFTER * C) / G : Infinity;
+  const C = totalCapacity(thermalMass(withVolume(loop, largest), liquid.temperature));
+  const G = Object.values(restoring(loop, duty, liquid.temperature) ?? {}) as number[];
+  const sum = G.reduce((total, part) => total + part, 0);
+  const time = sum > 0 ? (SETTLED_AFTER * C) / sum : 0;
   return Math.min(Math.max(time, RUN[0]), RUN[1]);
 }
 
@@ -102,4 +104,18 @@ export function volumeRun(
     pull,
     rise: pull.peakReservoir.value - start.reservoir,
   };
+}
+
+/**
+ * Where a run has made `share` of its way from start to settled: time and temperature of the
+ * reservoir; null where it never does.
+ */
+export function partWay(
+  { held: { history }, settled }: VolumeRun,
+  share: number,
+): readonly [t: number, T: number] | null {
+  const start = history.reservoir[0]!;
+  const way = settled.temperatures.reservoir - start;
+  const i = history.reservoir.findIndex((T) => (T - start) / way >= share);
+  return i < 0 ? null : [history.t[i]!, history.reservoir[i]!];
 }

@@ -1,0 +1,116 @@
+/** Plots of the reservoir: what one pull does at every volume, and three volumes on their way. */
+import type { Side } from '$lib/job/evaluate';
+import type { Chart, Curve, Point, SideName, Spot } from '$lib/kit';
+import { reservoirPoints } from '$lib/solver/loop/history';
+import { riseAgainstVolume, volumeSpan } from '$lib/solver/reservoir/curves';
+import { partWay, type VolumeRun } from '$lib/solver/reservoir/volumes';
+import { capacityLines } from './capacity';
+import { studyOf, VOLUME_FACTORS } from './study';
+
+const VOLUME_WORD = { 0.5: 'half the liquid', 1: 'as it is', 2: 'double' } as const;
+/** Each run is named where it has made this share of its way, so that names keep apart. */
+const NAMED_AT = { 0.5: 0.8, 1: 0.6, 2: 0.4 } as const;
+
+/** Rise in one pull against volume: closed form as a curve, three runs in time as points. */
+export function riseChart(found: Side, candidate: Side | null): Chart {
+  const curves: Curve[] = [];
+  const spots: Spot[] = [];
+  const dots: { label: string; side: SideName; points: Point[] }[] = [];
+  const draw = (side: Side, name: SideName) => {
+    const { before, start, runs } = studyOf(side);
+    if (!before || !start) return;
+    const t = side.values['reservoirQuestion.pullTime']!.si!;
+    const { V_o, C_m, rho_cp } = capacityLines(side, before.liquid.temperature, '');
+    const pull = { V_o, C_m, rho_cp, Q: start.chargeHeat, t };
+    const { liquidVolume } = side.loop.reservoir;
+    const points = riseAgainstVolume(pull, volumeSpan(liquidVolume));
+    curves.push({ id: name, label: 'nothing given off', side: name, points });
+    const [present] = riseAgainstVolume(pull, [liquidVolume, liquidVolume], 2);
+    spots.push({
+      label: name === 'found' ? 'as found' : 'candidate',
+      side: name,
+      x: present![0],
+      y: present![1],
+    });
+    dots.push({
+      label: 'followed in time',
+      side: name,
+      points: runs.map(({ volume, rise }) => [volume, rise]),
+    });
+  };
+  draw(found, 'found');
+  if (candidate) draw(candidate, 'candidate');
+  return {
+    x: { name: 'Liquid in the reservoir', quantity: 'volume', zero: true },
+    y: { name: 'Rise in one pull', quantity: 'temperatureDifference', zero: true },
+    curves,
+    spots,
+    dots,
+    limits: [
+      {
+        axis: 'y',
+        at: found.values['reservoirQuestion.allowedRise']!.si!,
+        label: 'allowed',
+      },
+    ],
+  };
+}
+
+/** Half, present and double the liquid from cold, the duty held: three ways, one end. */
+export function warmUpChart(found: Side, candidate: Side | null): Chart {
+  return timeChart(
+    found,
+    candidate,
+    (run) => run.held,
+    (run, factor) => partWay(run, NAMED_AT[factor]),
+  );
+}
+
+/** The same three through one pull and back. */
+export function pullChart(found: Side, candidate: Side | null): Chart {
+  return timeChart(
+    found,
+    candidate,
+    (run) => run.pull,
+    ({ pull: { peakReservoir } }) => [peakReservoir.t, peakReservoir.value],
+  );
+}
+
+/** All volumes of the loop as found; of a candidate only its own. */
+function timeChart(
+  found: Side,
+  candidate: Side | null,
+  solution: (run: VolumeRun) => VolumeRun['held'],
+  named: (run: VolumeRun, factor: (typeof VOLUME_FACTORS)[number]) => Point | null,
+): Chart {
+  const curves: Curve[] = [];
+  const spots: Spot[] = [];
+  const draw = (side: Side, name: SideName) => {
+    for (const run of studyOf(side).runs) {
+      const factor = run.factor as (typeof VOLUME_FACTORS)[number];
+      if (name === 'candidate' && factor !== 1) continue;
+      const { history } = solution(run);
+      // A start beyond freezing or boiling is no way anywhere.
+      if (history.t.length < 2) continue;
+      const label = name === 'candidate' ? 'candidate' : VOLUME_WORD[factor];
+      curves.push({
+        id: `${name}-${factor}`,
+        label,
+        side: name,
+        points: reservoirPoints(history),
+        quiet: true,
+        thin: factor !== 1,
+      });
+      const at = named(run, factor);
+      if (at) spots.push({ label, side: name, x: at[0], y: at[1] });
+    }
+  };
+  draw(found, 'found');
+  if (candidate) draw(candidate, 'candidate');
+  return {
+    x: { name: 'Time', quantity: 'time', zero: true },
+    y: { name: 'Reservoir', quantity: 'temperature' },
+    curves,
+    spots,
+  };
+}

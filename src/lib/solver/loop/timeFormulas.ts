@@ -1,0 +1,64 @@
+/** Lines of a loop in time, taken as one well-mixed mass: see lumped.ts. */
+import { defineFormula, type Term } from '../formula';
+import { SOURCES } from '../sources';
+
+const conductance = (tex: string, name: string): Term => ({ tex, quantity: 'conductance', name });
+const temperature = (tex: string, name: string): Term => ({ tex, quantity: 'temperature', name });
+const difference = (tex: string, name: string): Term => ({
+  tex,
+  quantity: 'temperatureDifference',
+  name,
+});
+
+const C: Term = { tex: 'C', quantity: 'heatCapacity', name: 'heat capacity of the whole loop' };
+const G = conductance('G_\\Sigma', 'heat given up per degree, all ways together');
+const TAU: Term = { tex: '\\tau', quantity: 'time', name: 'time constant' };
+const T_END = temperature('T_\\infty', 'temperature it settles at');
+const T_START = temperature('T_0', 'temperature at the start');
+
+/** Each kelvin hotter, the loop loses this much more and takes up this much less: `restoring`. */
+export const restoringSum = defineFormula({
+  id: 'loop.restoring-sum',
+  expr: 'G_f + G_c + G_e + G_h + G_t',
+  gives: G,
+  terms: {
+    G_f: conductance('G_f', 'front exchanger, from its liquid inlet to the air'),
+    G_c: conductance('G_c', 'charge cooler, to the charge air; 0 where heat is stated'),
+    G_e: conductance('G_e', 'engine to charge cooler'),
+    G_h: conductance('G_h', 'bay to hoses'),
+    G_t: conductance('G_t', 'bay to reservoir'),
+  },
+  source: SOURCES.energyBalance,
+});
+
+/** `timeConstant`. */
+export const timeConstantFormula = defineFormula({
+  id: 'loop.time-constant',
+  expr: 'C / G',
+  gives: TAU,
+  terms: { C, G },
+  source: SOURCES.lumpedCapacity,
+});
+
+/** `lumpedTemperature`, written from the end. */
+export const approachInTime = defineFormula({
+  id: 'loop.approach-in-time',
+  expr: 'T_end + (T_0 - T_end) * exp(-t / tau)',
+  gives: temperature('T(t)', 'temperature by the closed form'),
+  terms: {
+    T_end: T_END,
+    T_0: T_START,
+    t: { tex: 't', quantity: 'time', name: 'time since the start' },
+    tau: TAU,
+  },
+  source: SOURCES.lumpedCapacity,
+});
+
+/** Two temperatures apart: closed form and integration, peak and start. */
+export const temperatureApart = defineFormula({
+  id: 'loop.temperature-apart',
+  expr: 'T_1 - T_2',
+  gives: difference('\\Delta T', 'difference'),
+  terms: { T_1: temperature('T_1', 'the one'), T_2: temperature('T_2', 'the other') },
+  source: SOURCES.definition,
+});
