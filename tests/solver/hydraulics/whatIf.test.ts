@@ -6,6 +6,7 @@ import {
   flowAgainstBore,
   flowAtVolts,
   flowByDash,
+  pumpChoiceCurves,
   pumpChoices,
   withBore,
 } from '../../../src/lib/solver/hydraulics/whatIf';
@@ -104,6 +105,13 @@ describe('a second pump', () => {
     for (const { flow, head } of pumpChoices(twelve, liquid)) {
       within(head, model.systemHead(flow, liquid), 1e-9);
     }
+  });
+  // Affinity of two alike: heads add in series, flows add in parallel.
+  it('in series doubles the head, in parallel the free flow', () => {
+    const [curve, inSeries, inParallel] = pumpChoiceCurves(twelve);
+    expect(inSeries!.points[0]![1]).toBeCloseTo(2 * curve!.points[0]![1], 12);
+    expect(inParallel!.points[0]![1]).toBeCloseTo(curve!.points[0]![1], 12);
+    expect(inParallel!.points.at(-1)![0]).toBeCloseTo(2 * curve!.points.at(-1)![0], 12);
   });
   it('has no gain to tell where one pump moves nothing', () => {
     const dead: Loop = { ...twelve, pump: { ...twelve.pump, volts: 0 } };

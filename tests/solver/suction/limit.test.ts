@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { coolantProperties } from '../../../src/lib/solver/fluids/coolant';
 import { hydraulicModel } from '../../../src/lib/solver/hydraulics/operatingPoint';
-import { suctionLimitTemperature } from '../../../src/lib/solver/suction/limit';
+import {
+  suctionLimitTemperature,
+  ventedSuctionMargin,
+} from '../../../src/lib/solver/suction/limit';
 import type { Loop } from '../../../src/lib/solver/loop/types';
 import { exampleLoop } from '../hydraulics/exampleLoop';
 
@@ -30,4 +33,16 @@ describe('how hot before the suction head runs short', () => {
     expect(limitOf(tank({ capGauge: 4e5 }))).toBeNull());
   it('is not there where the margin is gone from the start', () =>
     expect(limitOf(tank({ levelAbovePump: -20 }))).toBeNull());
+});
+
+// Source: definition of NPSH (ISO 9906:2012): a cap of 110 kPa is worth 110 kPa/(ρ g) of head.
+it('the cap off takes its pressure as head', () => {
+  const T = 350;
+  const { rho, mu } = coolantProperties(exampleLoop.coolant, T);
+  const open = ventedSuctionMargin(exampleLoop, { rho, mu }, T);
+  const capped = tank({ capGauge: 110e3 });
+  const { npshAvailable } = hydraulicModel(capped).operatingPoint({ rho, mu }, T);
+  const margin = npshAvailable - exampleLoop.pump.npshRequired;
+  expect(margin - open).toBeCloseTo(110e3 / (rho * 9.80665), 9);
+  expect(ventedSuctionMargin(capped, { rho, mu }, T)).toBe(open);
 });

@@ -91,7 +91,7 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
 }
 
 /** A core's loss, its points taken with the coolant and the inlet temperature of its rating. */
-function coreLoss(loop: Loop, id: (typeof CORES)[number]): RatedLossModel {
+export function coreLoss(loop: Loop, id: (typeof CORES)[number]): RatedLossModel {
   const { rating, liquidLoss } = loop[id];
   const rated = coolantProperties(rating.coolant, rating.liquidInlet);
   return ratedLoss(liquidLoss, rated, `${id}.liquidLoss`);

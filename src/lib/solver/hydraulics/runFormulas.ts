@@ -69,6 +69,8 @@ export const systemHeadAt = (head: (flow: number) => number) =>
       H_s: {
         tex: 'H_s',
         says: 'head the loop asks at the flow in brackets: the lines of all six parts repeated at that flow and added',
+        takes: ['volumeFlow'],
+        gives: 'head',
         call: head,
       },
     },

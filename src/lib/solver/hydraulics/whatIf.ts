@@ -4,6 +4,7 @@ import type { Source } from '../sources';
 import { dashBore, type DashConvention } from './dash';
 import type { FlowingLiquid } from './hose';
 import { hydraulicModel } from './operatingPoint';
+import { pumpCurve, type HeadSample } from './curves';
 
 /** What becomes of the end fittings when a hose gets another bore. */
 export type FittingRule =
@@ -54,6 +55,9 @@ export interface DashFlow {
   readonly source: Source;
 }
 
+/** Bores worth sweeping in these loops, m. */
+export const BORE_SPAN = [0.009, 0.032] as const;
+
 /** Dash sizes that are met in these loops. */
 export const USUAL_DASHES = [8, 10, 12, 16] as const;
 
@@ -86,16 +90,29 @@ export interface PumpChoice {
  * @symbol Q_one - flow of one pump, m^3/s
  */
 export function pumpChoices(loop: Loop, liquid: FlowingLiquid): readonly PumpChoice[] {
-  const with_ = (arrangement: Pump['arrangement']) => {
+  const arranged = (arrangement: Pump['arrangement']) => {
     const model = hydraulicModel({ ...loop, pump: { ...loop.pump, arrangement } });
     const flow = model.flowAt(liquid);
     return { arrangement, flow, head: model.pump.head(flow) };
   };
-  const one = with_('one');
-  return [one, with_('two-in-series'), with_('two-in-parallel')].map((choice) => ({
+  const one = arranged('one');
+  return [one, arranged('two-in-series'), arranged('two-in-parallel')].map((choice) => ({
     ...choice,
     gain: one.flow > 0 ? choice.flow / one.flow - 1 : null,
   }));
+}
+
+/** The pump curve of each arrangement down to where it lifts nothing, in the order of {@link pumpChoices}. */
+export function pumpChoiceCurves(
+  loop: Loop,
+): readonly {
+  readonly arrangement: Pump['arrangement'];
+  readonly points: readonly HeadSample[];
+}[] {
+  return (['one', 'two-in-series', 'two-in-parallel'] as const).map((arrangement) => {
+    const { pump } = hydraulicModel({ ...loop, pump: { ...loop.pump, arrangement } });
+    return { arrangement, points: pumpCurve(pump, pump.runOut) };
+  });
 }
 
 /** Flow with the pump at another voltage, m³/s. */

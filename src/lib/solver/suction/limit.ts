@@ -1,6 +1,7 @@
 /** How hot the liquid may get before the pump's suction head runs short. */
 import { coolantProperties, coolantRange } from '../fluids/coolant';
-import type { HydraulicModel } from '../hydraulics/operatingPoint';
+import { hydraulicModel, type HydraulicModel } from '../hydraulics/operatingPoint';
+import type { FlowingLiquid } from '../hydraulics/hose';
 import type { Loop } from '../loop/types';
 import { brent } from '../numerics/root';
 import { suctionMargin } from './npsh';
@@ -22,4 +23,14 @@ export function suctionLimitTemperature(loop: Loop, hydraulics: HydraulicModel):
   const fb = margin(hottest);
   if (!(fa > 0 && fb < 0)) return null;
   return brent(margin, coldest, hottest, { fa, fb, xtol: 1e-6 }).x;
+}
+
+/**
+ * Suction margin with the cap off, the liquid at temperature `T`, m: what is left of it when the
+ * reservoir holds no pressure, as when cold, freshly opened, or under a weak cap.
+ */
+export function ventedSuctionMargin(loop: Loop, liquid: FlowingLiquid, T: number): number {
+  const vented: Loop = { ...loop, reservoir: { ...loop.reservoir, capGauge: 0 } };
+  const available = hydraulicModel(vented).operatingPoint(liquid, T).npshAvailable;
+  return suctionMargin({ available, required: loop.pump.npshRequired });
 }

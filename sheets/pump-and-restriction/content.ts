@@ -1,0 +1,77 @@
+/** Pump and restriction as data: results, lines, findings of the duty shown. */
+import { say, type ContentOf } from '../types';
+import { dutyOf } from '../wiring/duty';
+import {
+  curveFinding,
+  dashFinding,
+  secondPumpFinding,
+  soldFlowFinding,
+  stateFinding,
+  suctionFinding,
+  voltsFinding,
+} from './findings';
+import { coreLines, operatingLine } from './headLines';
+import { hoseLines } from './hoseLines';
+import { powerLines, riseLines, secondPumpLines, speedLines } from './pumpLines';
+import {
+  fittingFinding,
+  largestFinding,
+  laminarFinding,
+  velocityFindings,
+} from './restrictionFindings';
+import { results } from './results';
+import { suctionLines } from './suctionLines';
+
+export const content: ContentOf = (side) => {
+  const outcome = side.steady[dutyOf(side)];
+  const { prepared, loop } = side;
+  if (!outcome.ok || !prepared.ok) {
+    const message = !outcome.ok ? outcome.problem.message : side.problem!.message;
+    return {
+      results: [],
+      lines: [],
+      findings: [
+        {
+          code: 'unsolved',
+          level: 'act',
+          sentence: say`This duty cannot be solved: ${message}`,
+        },
+      ],
+    };
+  }
+  const s = outcome.value;
+  const model = prepared.value.hydraulics;
+  if (s.status === 'no-flow') {
+    return {
+      results: results(side, model, s),
+      lines: speedLines(loop, model),
+      findings: stateFinding(s, side),
+    };
+  }
+  return {
+    results: results(side, model, s),
+    lines: [
+      ...speedLines(loop, model),
+      ...hoseLines(loop, s),
+      ...coreLines(loop, s),
+      operatingLine(model, s),
+      ...powerLines(loop, s),
+      ...(s.status === 'balanced' ? riseLines(s) : []),
+      ...suctionLines(loop, s),
+      ...secondPumpLines(loop, model, s),
+    ],
+    findings: [
+      ...stateFinding(s, side),
+      ...voltsFinding(side, s),
+      ...curveFinding(s),
+      largestFinding(s),
+      ...fittingFinding(side, s),
+      ...velocityFindings(s),
+      ...laminarFinding(s),
+      ...suctionFinding(side, model, s),
+      soldFlowFinding(model, s),
+      ...secondPumpFinding(side, s),
+      dashFinding(side, s),
+    ],
+  };
+};

@@ -1,0 +1,86 @@
+/** Lines of the cores' heads and of the balance with the pump. */
+import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
+import {
+  coreLossPower,
+  coreLossTwoPart,
+  headFromPressure,
+  pumpSetHead,
+  systemHeadSum,
+} from '$lib/solver/hydraulics/formulas';
+import { coreLoss, type HydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
+import type { Loop, SteadySolution } from '$lib/solver/loop/types';
+import { PART_WORDS } from './parts';
+
+/** Charge cooler and front exchanger: loss from the rating, then head. */
+export const coreLines = (loop: Loop, s: SteadySolution): Line[] =>
+  (['chargeCooler', 'frontExchanger'] as const).flatMap((id) => {
+    const { law, rated, notesAt } = coreLoss(loop, id);
+    const { flow: Q } = s.operating;
+    const x = {
+      Q,
+      Q_r: law.flowRated,
+      rho: s.liquid.density,
+      rho_r: rated.rho,
+      mu: s.liquid.viscosity,
+      mu_r: rated.mu,
+    };
+    const words = {
+      id: `loss-${id}`,
+      statement: `Pressure lost in ${PART_WORDS[id]}`,
+      why: 'Carried from its rating to this flow and this liquid.',
+      notes: [RATED_NOTE, ...notesAt(Q)],
+    };
+    const loss =
+      law.form === 'power'
+        ? formulaLine(coreLossPower, { ...x, dp_r: law.lossRated, n: law.n }, words)
+        : formulaLine(
+            coreLossTwoPart,
+            { ...x, dp_1: law.linearRated, dp_2: law.quadraticRated },
+            words,
+          );
+    return [
+      loss,
+      formulaLine(
+        headFromPressure,
+        { dp: loss.value, rho: s.liquid.density },
+        { id: `head-${id}`, statement: `Head of ${PART_WORDS[id]}` },
+      ),
+    ];
+  });
+
+const RATED_NOTE = {
+  code: 'loss.rated-liquid',
+  message:
+    'Density and viscosity at the rating: of the liquid and the inlet temperature it was rated with.',
+};
+
+/** The flow at which the pump gives what the loop asks. */
+export function operatingLine({ pump }: HydraulicModel, s: SteadySolution): Line {
+  const { flow, speedRatio, shares, notes } = s.operating;
+  const head = Object.fromEntries(shares.map((share) => [share.part, share.head]));
+  return balanceLine(
+    {
+      formula: pumpSetHead(pump),
+      x: { n_s: pump.inSeries, n_p: pump.inParallel, Q: flow, s: speedRatio },
+    },
+    {
+      formula: systemHeadSum,
+      x: {
+        h_suction: head.suction!,
+        h_delivery: head.delivery!,
+        h_charge: head.chargeCooler!,
+        h_transfer: head.transfer!,
+        h_front: head.frontExchanger!,
+        h_back: head.back!,
+      },
+    },
+    {
+      id: 'operating-point',
+      statement: 'The flow settles where the pump gives the head that the loop asks',
+      why: 'The loop is closed: nothing is lifted for good, all of the head is lost on the way round.',
+      unknown: { tex: 'Q', quantity: 'volumeFlow', name: 'flow', value: flow },
+      method: 'Flow found by bracketed root finding (Brent).',
+      notes: notes.filter((note) => note.code.startsWith('pump.')),
+    },
+  );
+}

@@ -1,0 +1,150 @@
+/** Lines of the pump itself: speed, power, what its flow means to the liquid, a second one. */
+import { liquidCapacityRate } from '$lib/solver/cores/formulas';
+import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
+import {
+  affinityHead,
+  affinityPower,
+  flowGain,
+  hydraulicPowerFormula,
+  passRise,
+  pumpSetHead,
+  speedFromVolts,
+  systemHeadAt,
+  wireToWater,
+} from '$lib/solver/hydraulics/formulas';
+import type { HydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
+import { pumpChoices, type PumpChoice } from '$lib/solver/hydraulics/whatIf';
+import type { Loop, SteadySolution } from '$lib/solver/loop/types';
+
+/** Speed at the voltage measured, and what it leaves of the head. */
+export function speedLines({ pump }: Loop, model: HydraulicModel): Line[] {
+  const { speedRatio: s, rated } = model.pump;
+  return [
+    ...(pump.motor === 'brushed'
+      ? [
+          formulaLine(
+            speedFromVolts,
+            { U: pump.volts, U_r: pump.ratedVolts },
+            {
+              id: 'speed-ratio',
+              statement: 'Speed of the pump at the volts on its plug',
+              why: 'A brushed motor follows its volts; every joint in the feed is paid for in flow.',
+            },
+          ),
+        ]
+      : []),
+    formulaLine(
+      affinityHead,
+      { H_r: rated.shutOff, s },
+      {
+        id: 'shut-off-head',
+        statement: 'Head of one pump without flow at that speed',
+        why: 'Head goes with speed squared. A gauge at the outlet with the line pinched shut reads this.',
+        ...(pump.motor === 'held-speed' &&
+          s > 0 && {
+            notes: [
+              {
+                code: 'pump.holds-speed',
+                message: 'The controller holds rated speed down to its cut-out, so s is 1.',
+              },
+            ],
+          }),
+      },
+    ),
+  ];
+}
+
+/** Power in the liquid, power in the wires, one over the other. */
+export function powerLines({ pump }: Loop, s: SteadySolution): Line[] {
+  const { flow: Q, head: H, speedRatio } = s.operating;
+  const inLiquid = formulaLine(
+    hydraulicPowerFormula,
+    { rho: s.liquid.density, Q, H },
+    { id: 'hydraulic-power', statement: 'Power that moves the liquid' },
+  );
+  const n = pump.arrangement === 'one' ? 1 : 2;
+  const inWires = formulaLine(
+    affinityPower,
+    { n, P_r: pump.electricPower, s: speedRatio },
+    { id: 'electrical-input', statement: 'Electrical input at this speed' },
+  );
+  if (!(inWires.value > 0)) return [inLiquid];
+  return [
+    inLiquid,
+    inWires,
+    formulaLine(
+      wireToWater,
+      { P_h: inLiquid.value, P: inWires.value },
+      {
+        id: 'wire-to-water',
+        statement: 'Share of the electrical input that moves liquid',
+        why: 'Brushed magnetic-drive pumps reach 10 to 25 %, good brushless ones 30 to 45 % (from memory).',
+      },
+    ),
+  ];
+}
+
+/** What the flow means to the liquid: how much warmer it leaves the charge cooler. */
+export function riseLines(s: SteadySolution): Line[] {
+  const C = formulaLine(
+    liquidCapacityRate,
+    { rho: s.liquid.density, V: s.operating.flow, c_p: s.liquid.specificHeat },
+    { id: 'liquid-capacity-rate', statement: 'Heat the liquid carries per degree' },
+  );
+  return [
+    C,
+    formulaLine(
+      passRise,
+      { Q_c: s.ledger.charge, Q_e: s.ledger.engineSoak, C: C.value },
+      {
+        id: 'pass-rise',
+        statement: 'Rise of the liquid in one pass through the charge cooler',
+        why: 'Twice the flow halves it; the heat carried away hardly changes.',
+      },
+    ),
+  ];
+}
+
+const CHOICE_WORDS = {
+  one: 'one pump',
+  'two-in-series': 'two of this pump in series',
+  'two-in-parallel': 'two of this pump in parallel',
+} as const;
+
+/** The flow with the pumps arranged otherwise, and what a second one gains. */
+export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolution): Line[] {
+  const liquid = { rho: s.liquid.density, mu: s.liquid.viscosity };
+  const choices = pumpChoices(loop, liquid);
+  const one = choices[0]!;
+  const atFlow = systemHeadAt((flow) => model.systemHead(flow, liquid));
+  const balanced = ({ arrangement, flow }: PumpChoice): Line =>
+    balanceLine(
+      {
+        formula: pumpSetHead(model.pump),
+        x: {
+          n_s: arrangement === 'two-in-series' ? 2 : 1,
+          n_p: arrangement === 'two-in-parallel' ? 2 : 1,
+          Q: flow,
+          s: s.operating.speedRatio,
+        },
+      },
+      { formula: atFlow, x: { Q: flow } },
+      {
+        id: `flow-${arrangement}`,
+        statement: `Flow of this loop with ${CHOICE_WORDS[arrangement]}, the liquid as warm as now`,
+        unknown: { tex: 'Q', quantity: 'volumeFlow', name: 'flow', value: flow },
+        method: 'Flow found by bracketed root finding (Brent).',
+      },
+    );
+  const gained = ({ arrangement, flow }: PumpChoice): Line =>
+    formulaLine(
+      flowGain,
+      { Q_2: flow, Q_1: one.flow },
+      {
+        id: `gain-${arrangement}`,
+        statement: `Gained by ${CHOICE_WORDS[arrangement]} over one`,
+      },
+    );
+  const others = choices.filter(({ arrangement }) => arrangement !== loop.pump.arrangement);
+  return [...others.map(balanced), ...choices.slice(1).map(gained)];
+}
