@@ -1,10 +1,12 @@
 /** What the candidate changes, in words: for the desk and the printed folder. */
-import { FIELDS, type FieldSpec } from './fields';
+import { FIELD_GROUPS, type FieldSpec } from './fields';
 import type { Job, Typed } from './types';
 import { resolve } from './values';
 
 export interface Change {
   readonly path: string;
+  /** Heading under which the input stands. */
+  readonly group: string;
   readonly label: string;
   readonly from: string;
   readonly to: string;
@@ -26,16 +28,15 @@ export function changesOf(job: Job): Change[] {
   if (!job.candidate) return [];
   const found = resolve(job, 'asFound').values;
   const planned = resolve(job, 'candidate').values;
-  return [...FIELDS.values()].flatMap((field) => {
-    const value = planned[field.path];
-    if (!value?.changed) return [];
-    return [
-      {
+  return FIELD_GROUPS.flatMap(({ title, fields }) =>
+    fields
+      .filter(({ path }) => planned[path]?.changed)
+      .map((field) => ({
         path: field.path,
+        group: title,
         label: field.label,
         from: words(field, found[field.path]!.text),
-        to: words(field, value.text),
-      },
-    ];
-  });
+        to: words(field, planned[field.path]!.text),
+      })),
+  );
 }
