@@ -1,4 +1,4 @@
-/** Lines the sheets show of a loop taken as one mass. Each is tied by a test to its function in lumped.ts. */
+/** Time to reach a temperature and approach: lines tied by test to lumped.ts and to a plain difference. */
 import { defineFormula } from '../formula';
 import { SOURCES } from '../sources';
 
@@ -8,30 +8,6 @@ const start = temperature('T_0', 'temperature at the start');
 const settled = temperature('T_\\infty', 'temperature at which it settles');
 const time = { tex: 't', quantity: 'time', name: 'time' } as const;
 const tau = { tex: '\\tau', quantity: 'time', name: 'time constant' } as const;
-
-/** After it, 63 % of the way to the settled temperature is done. Volume sets this, never the end. */
-export const timeConstantFormula = defineFormula({
-  id: 'loop.time-constant',
-  expr: 'C / G',
-  gives: tau,
-  terms: {
-    C: { tex: 'C', quantity: 'heatCapacity', name: 'heat the whole loop holds per degree' },
-    G: {
-      tex: 'G',
-      quantity: 'conductance',
-      name: 'heat per degree between the liquid and ambient',
-    },
-  },
-  source: SOURCES.lumpedCapacity,
-});
-
-export const temperatureAfter = defineFormula({
-  id: 'loop.temperature-after',
-  expr: 'T_s + (T_0 - T_s) * exp(-t / tau)',
-  gives: temperature('T', 'temperature after that time'),
-  terms: { T_s: settled, T_0: start, t: time, tau },
-  source: SOURCES.lumpedCapacity,
-});
 
 export const timeToReachFormula = defineFormula({
   id: 'loop.time-to-reach',

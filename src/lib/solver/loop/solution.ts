@@ -56,12 +56,7 @@ export function solution(
     operating,
     air,
     chargeCooler,
-    front: frontState(
-      front,
-      temperatures.frontIn,
-      prepared.loop.site.ambientTemperature,
-      air.zones,
-    ),
+    front: frontState(front, temperatures.frontIn, prepared.loop.site.ambientTemperature),
     ledger: heats,
     residual,
     relativeResidual: relative,
