@@ -489,6 +489,17 @@ export interface WarmUpHistory {
   readonly flow: Float64Array;
 }
 
+/** The segment a schedule is judged by. */
+export interface HardestSegment {
+  /** Its place in the schedule, from 0. */
+  readonly index: number;
+  readonly from: number;
+  readonly to: number;
+  /** Reservoir as it began, and the highest until the segment after it ends, K. */
+  readonly before: number;
+  readonly peak: number;
+}
+
 export interface WarmUpSolution {
   /**
    * `completed`, or `boils` (`freezes`) when the hottest liquid reached the boiling point (the liquid
@@ -503,8 +514,13 @@ export interface WarmUpSolution {
   readonly peakReservoir: { readonly t: number; readonly value: number };
   /** First time the charge passes the limit; null: never in this schedule. */
   readonly timeToLimit: number | null;
+  /** The segment with the most heat per second; null where no time passed. */
+  readonly hardest: HardestSegment | null;
   /** From the end of the hardest segment until the reservoir is back; null: not in this schedule. */
   readonly recoveryTime: number | null;
+  /** Heat gathered over the run, J: all but the front exchanger's, and the front exchanger's. */
+  readonly heatIn: number;
+  readonly heatOut: number;
   readonly thermalMass: readonly ThermalMass[];
   /** Heat in less heat out less heat stored, over heat in: how well the integration closed. */
   readonly energyError: number;

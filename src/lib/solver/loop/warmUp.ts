@@ -89,6 +89,8 @@ export function warmUp(loop: Loop | PreparedLoop, request: WarmUpRequest): WarmU
     end: stateOf(y),
     ...readOut({ prepared, net, dense, runs, request, end: y }),
     thermalMass: thermalMass(prepared, start.reservoir),
+    heatIn: y[NODE.heatIn]!,
+    heatOut: y[NODE.heatOut]!,
     energyError: energyError(prepared, start, y),
     steps: dense.steps,
     rejected,

@@ -5,7 +5,7 @@ import { brent } from '../numerics/root';
 import type { Forcing } from './forcing';
 import { NODE, STATES, type Network } from './network';
 import type { PreparedLoop } from './prepare';
-import type { WarmUpHistory, WarmUpRequest, WarmUpSolution } from './types';
+import type { HardestSegment, WarmUpHistory, WarmUpRequest, WarmUpSolution } from './types';
 
 /** One segment as it was run; `lastStep` below `firstStep` when it ended where it began. */
 export interface Run {
@@ -49,7 +49,7 @@ export function readOut(
   finished: Finished,
 ): Pick<
   WarmUpSolution,
-  'history' | 'peakCharge' | 'peakReservoir' | 'timeToLimit' | 'recoveryTime'
+  'history' | 'peakCharge' | 'peakReservoir' | 'timeToLimit' | 'hardest' | 'recoveryTime'
 > {
   const { request, dense, net } = finished;
   const y = new Float64Array(STATES);
@@ -58,12 +58,14 @@ export function readOut(
     return what === 'reservoir' ? y[NODE.reservoir]! : net.read(run.forcing, y).chargeOut;
   };
   const looks = finished.runs.map((run) => looksOf(finished, run));
+  const hardest = hardestSegment(finished, looks, reader);
   return {
     history: history(finished),
     peakCharge: peak(looks, 'chargeOut', reader),
     peakReservoir: peak(looks, 'reservoir', reader)!,
     timeToLimit: firstAbove(looks, request.chargeLimit, reader),
-    recoveryTime: recovery(finished, looks, reader),
+    hardest,
+    recoveryTime: hardest && recovery(request, hardest, looks, reader),
   };
 }
 
@@ -137,34 +139,50 @@ function crossing(read: (t: number) => number, limit: number, a: number, b: numb
   return fa > 0 === fb > 0 ? b : brent(surplus, a, b, { fa, fb, xtol: SHARP }).x;
 }
 
-/**
- * From the end of the segment with the most heat per second until the reservoir, no longer rising, is
- * within the band of its temperature before that segment; 0 when it never left the band.
- */
-function recovery(
-  { dense, runs, request }: Finished,
+/** The segment with the most heat per second, and what it does to the reservoir. */
+function hardestSegment(
+  { dense, runs }: Finished,
   looks: readonly Looks[],
   reader: Reader,
-): number | null {
+): HardestSegment | null {
   const y = new Float64Array(STATES);
-  const value = (t: number, index: number) => {
+  const heatAt = (t: number) => {
     dense.value(t, y);
-    return y[index]!;
+    return y[NODE.heatIn]!;
   };
-  let hardest = -1;
+  let index = -1;
   let most = -Infinity;
   runs.forEach(({ from, to }, i) => {
     if (!(to > from)) return;
-    const mean = (value(to, NODE.heatIn) - value(from, NODE.heatIn)) / (to - from);
-    if (mean > most) [most, hardest] = [mean, i];
+    const mean = (heatAt(to) - heatAt(from)) / (to - from);
+    if (mean > most) [most, index] = [mean, i];
   });
-  if (hardest < 0) return null;
-  const { from, to } = runs[hardest]!;
-  const level = value(from, NODE.reservoir) + request.recoveryBand;
-  let left = value(to, NODE.reservoir) > level;
+  if (index < 0) return null;
+  const { from, to } = runs[index]!;
+  return {
+    index,
+    from,
+    to,
+    before: looks[index]!.reservoir[0]!,
+    peak: peak(looks.slice(index, index + 2), 'reservoir', reader)!.value,
+  };
+}
+
+/**
+ * From the end of the hardest segment until the reservoir, no longer rising, is within the band of its
+ * temperature before that segment; 0 when it never left the band.
+ */
+function recovery(
+  { recoveryBand }: WarmUpRequest,
+  { index, to, before: start }: HardestSegment,
+  looks: readonly Looks[],
+  reader: Reader,
+): number | null {
+  const level = start + recoveryBand;
   let before = to;
-  let T_before = value(to, NODE.reservoir);
-  for (const { run, t, reservoir } of looks.slice(hardest + 1)) {
+  let T_before = looks[index]!.reservoir.at(-1)!;
+  let left = T_before > level;
+  for (const { run, t, reservoir } of looks.slice(index + 1)) {
     for (let i = 0; i < t.length; i++) {
       const T = reservoir[i]!;
       if (T > level) left = true;
