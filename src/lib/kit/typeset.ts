@@ -3,6 +3,7 @@
  * each edit, so the store forgets its oldest half when full.
  */
 import katex from 'katex';
+import 'katex/dist/katex.min.css';
 
 const KEPT = 600;
 const store = new Map<string, string>();
