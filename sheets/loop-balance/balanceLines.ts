@@ -16,25 +16,13 @@ import type { Duty, SteadySolution } from '$lib/solver/loop/types';
 
 export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] {
   const { soak, site, reservoir } = side.loop;
-  const { temperatures: t, ledger, front } = s;
+  const { temperatures: t } = s;
   const C = s.front.C_liquid;
   const bay = formulaLine(
     bayAir,
     { T_amb: site.ambientTemperature, dT_b: duty.bayRise },
     { statement: 'Air in the engine bay' },
   );
-  const entering = {
-    Q_c: ledger.charge,
-    Q_e: ledger.engineSoak,
-    Q_h: ledger.hoseSoak,
-    Q_t: ledger.reservoirSoak,
-    Q_p: ledger.pump,
-  };
-  const leaving = {
-    G: front.conductanceToAmbient,
-    T_f: t.frontIn,
-    T_amb: site.ambientTemperature,
-  };
   return [
     formulaLine(
       soakHeat,
@@ -68,8 +56,37 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
       { statement: 'Heat from the bay into the reservoir' },
     ),
     ...pumpLines(side),
+    ...meetingLines(side, s),
+    formulaLine(
+      boilingMargin,
+      { T_boil: s.margins.boilingPoint, T_hot: hottestLiquid(s) },
+      { statement: 'Room below boiling' },
+    ),
+  ];
+}
+
+/** The balance, where there is one: at a limit the sides do not meet, and the findings say so. */
+function meetingLines({ loop }: Side, s: SteadySolution): Line[] {
+  const { ledger, front, temperatures: t } = s;
+  const T_amb = loop.site.ambientTemperature;
+  const sum = {
+    Q_c: ledger.charge,
+    Q_e: ledger.engineSoak,
+    Q_h: ledger.hoseSoak,
+    Q_t: ledger.reservoirSoak,
+    Q_p: ledger.pump,
+  };
+  if (s.status !== 'balanced') {
+    return [
+      formulaLine(heatEntering, sum, { statement: 'Heat entering the liquid at that limit' }),
+    ];
+  }
+  // No heat leaves, so none may enter: there is nothing to weigh but rounding.
+  if (!(front.conductanceToAmbient > 0)) return [];
+  const leaving = { G: front.conductanceToAmbient, T_f: t.frontIn, T_amb };
+  return [
     balanceLine(
-      { formula: heatEntering, x: entering },
+      { formula: heatEntering, x: sum },
       { formula: heatLeaving, x: leaving },
       {
         id: 'balance',
@@ -87,20 +104,11 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
     ),
     formulaLine(
       settlesAt,
-      {
-        T_amb: site.ambientTemperature,
-        Q_in: s.front.heat,
-        G: front.conductanceToAmbient,
-      },
+      { T_amb, Q_in: front.heat, G: front.conductanceToAmbient },
       {
         statement: 'The same, read as ambient plus heat over conductance',
         why: 'Three ways to run cooler: cooler air, less heat in, or more heat out per degree. Volume is not among them.',
       },
-    ),
-    formulaLine(
-      boilingMargin,
-      { T_boil: s.margins.boilingPoint, T_hot: hottestLiquid(s) },
-      { statement: 'Room below boiling' },
     ),
   ];
 }

@@ -107,6 +107,15 @@ export function sourceFinding(s: SteadySolution): Finding[] {
 
 /** Flow too small and exchanger too small look alike at the tank; the drop tells them apart. */
 export function limitFinding(s: SteadySolution): Finding[] {
+  if (s.status === 'balanced' && !(s.front.conductanceToAmbient > 0)) {
+    return [
+      {
+        code: 'front-idle',
+        level: 'act',
+        sentence: say`No air crosses the front exchanger, so it gives nothing off: the liquid comes to the temperature of what surrounds it.`,
+      },
+    ];
+  }
   if (s.status === 'no-flow' || !(s.front.heat > 0)) return [];
   const drop = q(frontDrop(s), 'temperatureDifference');
   const share = q(s.front.liquidEffectiveness, 'percent');

@@ -114,7 +114,7 @@ export const limits: FieldGroup = {
       label: 'Recovered when within',
       symbol: '\\Delta T_{rec}',
       quantity: 'temperatureDifference',
-      default: '5 °F',
+      default: '2 °F',
       standing: 'common practice',
       min: 0.05,
       max: 50,
