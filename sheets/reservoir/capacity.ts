@@ -4,6 +4,7 @@ import type { Note } from '$lib/solver/errors';
 import { coolantProperties } from '$lib/solver/fluids/coolant';
 import { volumetricHeatCapacity } from '$lib/solver/fluids/formulas';
 import { formulaLine, type FormulaLine, type Line } from '$lib/solver/formula';
+import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { Coolant } from '$lib/solver/loop/types';
 import * as reservoir from '$lib/solver/reservoir/formulas';
 
@@ -28,7 +29,12 @@ export const propertyNote = ({ kind }: Coolant, where: string): Note => ({
 });
 
 /** With the liquid's properties at `T`; `where` says in words what temperature that is. */
-export function capacityLines(side: Side, T: number, where: string): Capacity {
+export function capacityLines(
+  side: Side,
+  prepared: PreparedLoop,
+  T: number,
+  where: string,
+): Capacity {
   const { loop, values } = side;
   const { hoses, coolant } = loop;
   const si = (path: string) => values[path]!.si!;
@@ -67,7 +73,7 @@ export function capacityLines(side: Side, T: number, where: string): Capacity {
     },
     { statement: 'Heat the metal takes up per degree' },
   );
-  const liquid = coolantProperties(coolant, T);
+  const liquid = prepared.liquidAt(T);
   const rho_cp = formulaLine(
     volumetricHeatCapacity,
     { rho: liquid.rho, c_p: liquid.cp },

@@ -18,9 +18,14 @@ export function riseChart(found: Side, candidate: Side | null): Chart {
   const dots: { label: string; side: SideName; points: Point[] }[] = [];
   const draw = (side: Side, name: SideName) => {
     const { before, start, runs } = studyOf(side);
-    if (!before || !start) return;
+    if (!side.prepared.ok || !before || !start) return;
     const t = side.values['reservoirQuestion.pullTime']!.si!;
-    const { V_o, C_m, rho_cp } = capacityLines(side, before.liquid.temperature, '');
+    const { V_o, C_m, rho_cp } = capacityLines(
+      side,
+      side.prepared.value,
+      before.liquid.temperature,
+      '',
+    );
     const pull = { V_o, C_m, rho_cp, Q: start.chargeHeat, t };
     const { liquidVolume } = side.loop.reservoir;
     const points = riseAgainstVolume(pull, volumeSpan(liquidVolume));

@@ -41,7 +41,12 @@ export const content: ContentOf = (side) => {
   const shown = side.steady[study.duty];
   const settled = shown.ok && shown.value.status === 'balanced' ? shown.value : null;
   const { liquid } = around.value;
-  const capacity = capacityLines(side, liquid.temperature, 'as it leaves the reservoir');
+  const capacity = capacityLines(
+    side,
+    prepared.value,
+    liquid.temperature,
+    'as it leaves the reservoir',
+  );
   const pull = pullLines(side, study, capacity);
   const air = airSpaceLines(
     side,

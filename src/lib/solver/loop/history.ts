@@ -9,3 +9,13 @@ export const points = ({ t, ...columns }: WarmUpHistory, column: Column): [numbe
 
 /** Temperature of the reservoir over time. */
 export const reservoirPoints = (history: WarmUpHistory) => points(history, 'reservoir');
+
+/** A column at time `t`, straight between its points. At an edge of two segments: as the first ends. */
+export function readAt({ t: times, ...columns }: WarmUpHistory, column: Column, t: number): number {
+  const values = columns[column];
+  const i = times.findIndex((time) => time >= t);
+  if (i < 0) return values.at(-1)!;
+  if (i === 0) return values[0]!;
+  const share = (t - times[i - 1]!) / (times[i]! - times[i - 1]!);
+  return values[i - 1]! + share * (values[i]! - values[i - 1]!);
+}

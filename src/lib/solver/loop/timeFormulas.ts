@@ -62,3 +62,57 @@ export const temperatureApart = defineFormula({
   terms: { T_1: temperature('T_1', 'the one'), T_2: temperature('T_2', 'the other') },
   source: SOURCES.definition,
 });
+
+const HEAT_IN: Term = { tex: 'E_{in}', quantity: 'energy', name: 'heat that came in' };
+const HEAT_OUT: Term = { tex: 'E_{out}', quantity: 'energy', name: 'heat that went out' };
+
+/** Heat one part has taken up: `heatStored`. */
+export const heatStoredFormula = defineFormula({
+  id: 'loop.heat-stored',
+  expr: 'C * (T_1 - T_0)',
+  gives: { tex: 'E', quantity: 'energy', name: 'heat stored' },
+  terms: {
+    C: { tex: 'C', quantity: 'heatCapacity', name: 'heat capacity of the part' },
+    T_1: temperature('T_1', 'its temperature at the end'),
+    T_0: temperature('T_0', 'its temperature at the start'),
+  },
+  source: SOURCES.definition,
+});
+
+/** What stayed in the loop, from its borders. */
+export const heatKept = defineFormula({
+  id: 'loop.heat-kept',
+  expr: 'E_in - E_out',
+  gives: { tex: 'E_{in} - E_{out}', quantity: 'energy', name: 'heat that stayed' },
+  terms: { E_in: HEAT_IN, E_out: HEAT_OUT },
+  source: SOURCES.energyBalance,
+});
+
+const stored = (tex: string, name: string): Term => ({ tex, quantity: 'energy', name });
+
+/** What stayed in the loop, from its parts. */
+export const heatStoredSum = defineFormula({
+  id: 'loop.heat-stored-sum',
+  expr: 'E_t + E_cl + E_cm + E_fl + E_fm',
+  gives: stored('\\Sigma E', 'heat stored in the parts'),
+  terms: {
+    E_t: stored('E_t', 'reservoir'),
+    E_cl: stored('E_{cl}', 'liquid to and in the charge cooler'),
+    E_cm: stored('E_{cm}', 'metal of the charge cooler'),
+    E_fl: stored('E_{fl}', 'liquid to and in the front exchanger'),
+    E_fm: stored('E_{fm}', 'metal of the front exchanger'),
+  },
+  source: SOURCES.energyBalance,
+});
+
+/** Distance of a peak to its limit; negative: past it. */
+export const belowLimit = defineFormula({
+  id: 'loop.below-limit',
+  expr: 'T_max - T_peak',
+  gives: difference('m_T', 'margin to the limit'),
+  terms: {
+    T_max: temperature('T_{max}', 'limit'),
+    T_peak: temperature('T_{peak}', 'highest temperature, by integration'),
+  },
+  source: SOURCES.definition,
+});
