@@ -37,8 +37,11 @@ export function difference(
   system: UnitSystem,
   as: Quantity = differenceOf(quantity),
 ) {
-  const printed = [a, b].map((si) => formatQuantity(si, quantity, system).text);
-  const plain = printed.every((text) => !text.includes('×'));
+  // A nought is printed bare and says nothing about decimals.
+  const printed = [a, b]
+    .map((si) => formatQuantity(si, quantity, system).text)
+    .filter((text) => text !== '0');
+  const plain = printed.length > 0 && printed.every((text) => !text.includes('×'));
   const decimals = Math.min(...printed.map(decimalsOf));
   const { text, unit } = formatQuantity(b - a, as, system, plain ? { decimals } : {});
   const zero = !/[1-9]/.test(text);

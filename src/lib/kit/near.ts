@@ -4,30 +4,32 @@
  */
 import { flushSync } from 'svelte';
 
-type Tell = (near: boolean) => void;
+type Tell = (near: boolean, onPaper: boolean) => void;
 
 const waiting = new Map<Element, Tell>();
 let observer: IntersectionObserver | undefined;
 
-let all = false;
-
-/** True while {@link drawAll} runs: work that would wait for the next frame must not. */
-export const drawingAll = (): boolean => all;
-
-/** Draw everything now; for print, where nothing scrolls into view. */
+/** Draw everything for paper, now: nothing scrolls into view there and no next frame comes. */
 export function drawAll(): void {
-  all = true;
   flushSync(() => {
-    for (const tell of waiting.values()) tell(true);
+    for (const tell of waiting.values()) tell(true, true);
   });
-  all = false;
+}
+
+/** Back to the screen: observing anew makes the observer tell where everything stands. */
+function afterPrint() {
+  for (const element of waiting.keys()) {
+    observer?.unobserve(element);
+    observer?.observe(element);
+  }
 }
 
 function start(): IntersectionObserver {
   window.addEventListener('beforeprint', drawAll);
+  window.addEventListener('afterprint', afterPrint);
   return new IntersectionObserver(
     (entries) => {
-      for (const entry of entries) waiting.get(entry.target)?.(entry.isIntersecting);
+      for (const entry of entries) waiting.get(entry.target)?.(entry.isIntersecting, false);
     },
     { rootMargin: '25% 0px' },
   );

@@ -28,7 +28,7 @@ export function slotLine({ formula, x }: Evaluated, system: UnitSystem): SlotLin
   );
   return {
     shape: tex.replace(/(\\htmlData\{slot=\d+\})\{[^}]*\}/g, '$1'),
-    tex: `= ${tex}`,
+    tex: `=\\nobreak ${tex}`,
     digits,
   };
 }

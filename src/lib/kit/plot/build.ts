@@ -229,7 +229,7 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
     x: { type: 'linear', domain: [...xScale.ends], label: x.label, labelArrow: 'none' },
     y: { type: 'linear', domain: [...yScale.ends], label: y.label, labelArrow: 'none' },
     marks: [
-      ...(chart.stretches ?? []).flatMap((s) => stretchMarks(s, to, frame)),
+      ...(chart.stretches ?? []).flatMap((s) => stretchMarks(s, to, frame, px)),
       Plot.gridX({ ticks: ticks.x, stroke: 'var(--rule)', strokeOpacity: 0.75 }),
       Plot.gridY({ ticks: ticks.y, stroke: 'var(--rule)', strokeOpacity: 0.75 }),
       Plot.axisX({ ...axis, ticks: ticks.x, label: null }),

@@ -2,6 +2,7 @@
 import * as Plot from '@observablehq/plot';
 import type { Level } from '../types';
 import type { Band, Curve, Dots, Limit, Stretch } from './chart';
+import { textWidth } from './labels';
 import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
 
 export type Marks = Plot.Markish[];
@@ -138,13 +139,15 @@ export function limitMarks(limit: Limit, to: To, frame: Frame): Marks {
 }
 
 /** A hatched or washed stretch of one axis, named at its head. */
-export function stretchMarks(stretch: Stretch, to: To, frame: Frame): Marks {
+export function stretchMarks(stretch: Stretch, to: To, frame: Frame, px: To): Marks {
   const across = stretch.axis === 'x';
   const conv = across ? to.x : to.y;
   const [low, high] = across ? frame.x : frame.y;
   const clamp = (v: number) => Math.min(Math.max(v, Math.min(low, high)), Math.max(low, high));
   const [from, until] = [clamp(conv(stretch.from)), clamp(conv(stretch.to))];
   if (from === until) return [];
+  // A name wider than its stretch starts at the left edge, clear of the axis.
+  const fits = textWidth(stretch.label, TEXT_SIZE) < Math.abs(px.x(until) - px.x(from));
   const box = across
     ? { x1: [from], x2: [until], y1: [frame.y[0]], y2: [frame.y[1]] }
     : { x1: [frame.x[0]], x2: [frame.x[1]], y1: [from], y2: [until] };
@@ -157,11 +160,11 @@ export function stretchMarks(stretch: Stretch, to: To, frame: Frame): Marks {
     }),
     Plot.text([stretch.label], {
       text: [stretch.label],
-      x: [across ? (from + until) / 2 : frame.x[0]],
+      x: [across ? (fits ? (from + until) / 2 : Math.min(from, until)) : frame.x[0]],
       y: [across ? frame.y[1] : (from + until) / 2],
-      textAnchor: across ? 'middle' : 'start',
+      textAnchor: across && fits ? 'middle' : 'start',
       lineAnchor: across ? 'top' : 'middle',
-      dx: across ? 0 : 8,
+      dx: across ? (fits ? 0 : 4) : 8,
       dy: across ? 4 : 0,
       fill: 'var(--ink-soft)',
       ...HALO,

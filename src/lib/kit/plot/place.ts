@@ -42,9 +42,11 @@ const OVER_TEXT = 8;
 
 /** Places tried around a point, best liked first: away from it by `GAP`, sideways or slanting. */
 const GAP = 13;
-const WAYS: readonly (readonly [x: -1 | 0 | 1, y: number])[] = [
+const WAYS: readonly (readonly [x: number, y: number])[] = [
   [1, 0],
   [-1, 0],
+  [2, 0],
+  [-2, 0],
   [0, -1],
   [0, 1],
   [1, -1],

@@ -1,0 +1,146 @@
+import { describe, expect, it } from 'vitest';
+import { extent, shownAxis } from '$lib/kit/plot/axis';
+import { chartOptions, isCompact } from '$lib/kit/plot/build';
+import type { Chart } from '$lib/kit/plot/chart';
+import { along, readAt, spokenReading, stops } from '$lib/kit/plot/reading';
+import { SIDE_STYLE, heatColour } from '$lib/kit/plot/theme';
+
+const chart: Chart = {
+  x: { name: 'Flow', quantity: 'volumeFlow', zero: true },
+  y: { name: 'Head', quantity: 'head' },
+  curves: [
+    {
+      id: 'a',
+      label: 'falling',
+      points: [
+        [0, 4],
+        [0.001, 2],
+      ],
+    },
+    {
+      id: 'b',
+      label: 'rising',
+      side: 'candidate',
+      points: [
+        [0, 0],
+        [0.0005, 3],
+      ],
+    },
+  ],
+  spots: [{ label: 'meet', x: 0.00048, y: 3 }],
+  limits: [{ axis: 'y', at: 6, label: 'limit' }],
+};
+
+describe('axes', () => {
+  it('carry name and unit', () => {
+    expect(shownAxis(chart, 'x', 'US').label).toBe('Flow, gpm');
+    expect(shownAxis(chart, 'y', 'SI').label).toBe('Head, m');
+  });
+
+  it('reach every mark, the limit too', () => {
+    const [low, high] = shownAxis(chart, 'y', 'SI').domain;
+    expect(low).toBe(0);
+    expect(high).toBeGreaterThan(6);
+  });
+
+  it('turn long times into minutes', () => {
+    const long: Chart = {
+      x: { name: 'Time', quantity: 'time' },
+      y: chart.y,
+      curves: [
+        {
+          id: 't',
+          label: 't',
+          points: [
+            [0, 0],
+            [1200, 1],
+          ],
+        },
+      ],
+    };
+    const axis = shownAxis(long, 'x', 'US');
+    expect(axis.label).toBe('Time, min');
+    expect(axis.to(600)).toBeCloseTo(10, 9);
+  });
+
+  it('are never empty', () => {
+    expect(extent([], { name: 'x', quantity: 'ratio' })).toEqual([0, 1]);
+    const [low, high] = extent([5], { name: 'x', quantity: 'ratio' });
+    expect(low).toBeLessThan(5);
+    expect(high).toBeGreaterThan(5);
+  });
+});
+
+describe('reading', () => {
+  it('goes straight between points and never beyond them', () => {
+    expect(
+      along(
+        [
+          [0, 0],
+          [10, 20],
+        ],
+        2.5,
+      ),
+    ).toBe(5);
+    expect(
+      along(
+        [
+          [0, 0],
+          [10, 20],
+        ],
+        10,
+      ),
+    ).toBe(20);
+    expect(
+      along(
+        [
+          [0, 0],
+          [10, 20],
+        ],
+        10.01,
+      ),
+    ).toBeNull();
+    expect(along([], 0)).toBeNull();
+  });
+
+  it('stops at points and spots, in order', () => {
+    expect(stops(chart)).toEqual([0, 0.00048, 0.0005, 0.001]);
+  });
+
+  it('names what is there, leaves out what is not', () => {
+    expect(readAt(chart, 0.0005, 'SI').items.map((i) => i.label)).toEqual(['falling', 'rising']);
+    expect(readAt(chart, 0.001, 'SI').items.map((i) => i.label)).toEqual(['falling']);
+    expect(spokenReading(chart, readAt(chart, 0.001, 'SI'))).toBe(
+      'Flow 60.00\u00a0L/min: falling 2.000\u00a0m', // 0.001 m³/s is 60 L/min, exact
+    );
+  });
+});
+
+describe('drawing', () => {
+  it.each([390, 900])('fits %i px, domain inside the frame', (width) => {
+    const options = chartOptions(chart, 'US', { width, height: 300 });
+    expect(options.width).toBe(width);
+    expect(options.marginLeft! + options.marginRight!).toBeLessThan(width / 2);
+    expect(options.marks!.length).toBeGreaterThan(8);
+  });
+
+  it('leaves words at curves away where there is no room', () => {
+    expect(isCompact({ width: 390, height: 300 })).toBe(true);
+    expect(chartOptions(chart, 'US', { width: 390, height: 300 }).marginRight).toBeLessThan(
+      chartOptions(chart, 'US', { width: 900, height: 300 }).marginRight!,
+    );
+  });
+});
+
+it('the two sides differ in colour, line, width and marker', () => {
+  for (const key of ['stroke', 'dash', 'width', 'symbol', 'fill'] as const) {
+    expect(SIDE_STYLE.found[key]).not.toBe(SIDE_STYLE.candidate[key]);
+  }
+});
+
+it('the ramp holds at its ends and mixes between its steps', () => {
+  expect(heatColour(-1)).toBe('var(--heat-0)');
+  expect(heatColour(2)).toBe('var(--heat-6)');
+  expect(heatColour(0.5)).toBe('var(--heat-3)');
+  expect(heatColour(0.25)).toBe('color-mix(in oklab, var(--heat-2) 50%, var(--heat-1))');
+});
