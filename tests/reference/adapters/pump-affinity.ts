@@ -1,4 +1,10 @@
-import { fanLaws, pumpAffinity } from '$lib/solver/hydraulics/affinity';
+import {
+  fanLaws,
+  hydraulicPower,
+  pumpAffinity,
+  pumpLoss,
+  shaftPower,
+} from '$lib/solver/hydraulics/affinity';
 import { parseQuantity, type Quantity } from '$lib/units';
 import { Unsupported } from '../given';
 import type { Adapter } from '../harness';
@@ -44,6 +50,12 @@ export const pumpAffinityAdapters: Record<string, Adapter> = {
       { speedRatio: given.number('speed_ratio'), densityRatio: given.numberOr('density_ratio', 1) },
     ),
   }),
+  'pump-power': (given) => {
+    const point = { rho: given.number('rho'), Q: given.number('Q'), H: given.number('H') };
+    const P_hydraulic = hydraulicPower(point);
+    const shaft = { P_hydraulic, efficiency: given.number('efficiency') };
+    return { P_hydraulic, P_shaft: shaftPower(shaft), heat_to_liquid_max: pumpLoss(shaft) };
+  },
   unit: (given) => {
     const quantity = given.oneOf('quantity', QUANTITY);
     const typed = `${given.number('value')} ${plain(given.text('unit'))}`;

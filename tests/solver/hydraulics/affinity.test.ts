@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { OutOfRangeError } from '../../../src/lib/solver/errors';
 import {
   fanLaws,
   headOf,
   hydraulicPower,
   pumpAffinity,
+  pumpLoss,
+  shaftPower,
 } from '../../../src/lib/solver/hydraulics/affinity';
 
 // Source: affinity laws worked by hand; g = 9.80665 m/s².
@@ -26,4 +29,13 @@ describe('affinity and fan laws', () => {
   it('hydraulic power', () =>
     expect(hydraulicPower({ rho: 1040, Q: 0.001, H: 5 })).toBeCloseTo(50.99458, 10));
   it('head of a pressure', () => expect(headOf({ dp: 9806.65, rho: 1000 })).toBeCloseTo(1, 12));
+  it('shaft power, and what of it the pump loses inside', () => {
+    const shaft = { P_hydraulic: 50, efficiency: 0.4 };
+    expect(shaftPower(shaft)).toBeCloseTo(125, 12);
+    expect(pumpLoss(shaft)).toBeCloseTo(75, 12);
+    expect(pumpLoss({ P_hydraulic: 50, efficiency: 1 })).toBe(0);
+  });
+  it.each([0, -0.2, 1.01, NaN])('refuses an efficiency of %d', (efficiency) =>
+    expect(() => shaftPower({ P_hydraulic: 50, efficiency })).toThrow(OutOfRangeError),
+  );
 });

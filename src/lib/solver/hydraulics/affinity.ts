@@ -1,7 +1,14 @@
-/** Affinity laws of pumps, fan laws, hydraulic power. */
+/** Affinity laws of pumps, fan laws, hydraulic and shaft power. */
+import { requireWithin, type Interval } from '../errors';
 
 /** Standard gravity, m/s² (exact by definition). */
 export const g = 9.80665;
+
+/** Enforced by {@link shaftPower}; the lowest efficiency only catches a slip of the unit. */
+export const SHAFT_RANGE = {
+  P_hydraulic: [0, 1e7],
+  efficiency: [1e-3, 1],
+} as const satisfies Record<string, Interval>;
 
 export interface PumpState {
   /** Flow, m³/s. */
@@ -65,6 +72,42 @@ export function fanLaws(
  */
 export function hydraulicPower({ rho, Q, H }: { rho: number; Q: number; H: number }): number {
   return rho * g * Q * H;
+}
+
+/**
+ * Power at the pump's shaft, W: of it the share `efficiency` ends up as head and flow.
+ *
+ * @formula P = P_hydraulic / efficiency
+ * @symbol P_hydraulic - power that ends up as head and flow, W
+ * @symbol efficiency - of the pump, shaft to liquid, 1
+ * @throws {@link OutOfRangeError} for an efficiency not above 0 or above 1
+ * @source Definition
+ * @example shaftPower({ P_hydraulic: 50, efficiency: 0.4 }) // 125
+ */
+export function shaftPower({
+  P_hydraulic,
+  efficiency,
+}: {
+  P_hydraulic: number;
+  efficiency: number;
+}): number {
+  requireWithin('shaft power', SHAFT_RANGE, { P_hydraulic, efficiency });
+  return P_hydraulic / efficiency;
+}
+
+/**
+ * What the pump loses inside, W: shaft power that never becomes head and flow. All of it warms the
+ * liquid where the casing gives nothing away; head and flow themselves warm it too, round the loop.
+ *
+ * @formula P_loss = P_hydraulic * (1 / efficiency - 1)
+ * @symbol P_hydraulic - power that ends up as head and flow, W
+ * @symbol efficiency - of the pump, shaft to liquid, 1
+ * @throws {@link OutOfRangeError} for an efficiency not above 0 or above 1
+ * @source Definition
+ * @example pumpLoss({ P_hydraulic: 50, efficiency: 0.4 }) // 75
+ */
+export function pumpLoss(shaft: { P_hydraulic: number; efficiency: number }): number {
+  return shaftPower(shaft) - shaft.P_hydraulic;
 }
 
 /**
