@@ -1,2 +1,0 @@
-export { defineFormula, formulaLine, balanceLine } from '../../lib/solver/formula';
-export { SOURCES } from '../../lib/solver/sources';
