@@ -21,6 +21,7 @@ export const SI_UNIT = {
   roughness: 'm',
   altitude: 'm',
   area: 'm^2',
+  wireArea: 'm^2', // of copper
   volume: 'm^3',
   displacement: 'm^3',
   volumeFlow: 'm^3/s', // liquid

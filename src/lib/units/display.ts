@@ -118,6 +118,12 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     noun: 'an area',
     example: ['288 in²', '1858 cm²'],
   },
+  wireArea: {
+    US: unit('mm^2', 'mm²', '\\mathrm{mm^2}'),
+    SI: unit('mm^2', 'mm²', '\\mathrm{mm^2}'),
+    noun: 'an area of copper',
+    example: ['2.5 mm²', '2.5 mm²'],
+  },
   volume: { US: unit('gal'), SI: unit('L'), noun: 'a volume', example: ['3 gal', '11.36 L'] },
   displacement: {
     US: unit('in^3', 'in³', '\\mathrm{in^3}'),

@@ -72,8 +72,38 @@ function upperBracket(
   return null;
 }
 
+/** Volts at which a load settles on a feed, or why there are none. */
+export type SettledVolts = number | PumpStarved['reason'];
+
 /**
- * Where a pump settles on a feed of resistance R: V + R P(V) / V = source, the upper (stable) crossing.
+ * Where a load settles on a feed of resistance R: V + R P(V) / V = source, the upper (stable) crossing.
+ * @param power - what the load takes at the volts on its plug, W; zero: it has let go
+ * @throws {@link OutOfRangeError} for source or resistance outside their ranges
+ * @throws {@link NoRootError} when `power` gives NaN
+ * @source Kirchhoff's voltage law
+ */
+export function voltsOnFeed(
+  source: number,
+  resistance: number,
+  power: (volts: number) => number,
+): SettledVolts {
+  requireWithin(
+    'pump feed',
+    { source: MOTOR_RANGE.source, resistance: MOTOR_RANGE.R },
+    { source, resistance },
+  );
+  if (power(source) === 0) return 'below-cutout';
+  if (resistance === 0) return source;
+  const surplus = (volts: number) => volts + (resistance * power(volts)) / volts - source;
+  const bracket = upperBracket(surplus, source);
+  if (!bracket) return 'power-not-passed';
+  const volts = brent(surplus, bracket.low, bracket.high).x;
+  // A controller that lets go makes a jump; the bracket then closes on the jump and not on a balance.
+  return Math.abs(surplus(volts)) > 1e-9 * source ? 'cuts-in-and-out' : volts;
+}
+
+/**
+ * Where a pump settles on a feed of resistance R, see {@link voltsOnFeed}.
  * `hydraulic` gives flow, head and electrical power at the volts on the plug, so the loop's own operating
  * point is inside the equation and not assumed.
  * @throws {@link OutOfRangeError} for source or resistance outside their ranges
@@ -85,36 +115,14 @@ export function solvePumpFeed(
   resistance: number,
   hydraulic: Hydraulic,
 ): PumpOnFeed | PumpStarved {
-  requireWithin(
-    'pump feed',
-    { source: MOTOR_RANGE.source, resistance: MOTOR_RANGE.R },
-    { source, resistance },
-  );
-  const free = hydraulic(source);
-  const flowWithoutDrop = free.flow;
-  const starved = (reason: PumpStarved['reason']): PumpStarved => ({
-    status: 'stopped',
-    reason,
-    source,
-    resistance,
-    flowWithoutDrop,
-  });
-  if (free.electricPower === 0) return starved('below-cutout');
-
-  const surplus = (volts: number) =>
-    volts + (resistance * hydraulic(volts).electricPower) / volts - source;
-  let volts = source;
-  if (resistance > 0) {
-    const bracket = upperBracket(surplus, source);
-    if (!bracket) return starved('power-not-passed');
-    volts = brent(surplus, bracket.low, bracket.high).x;
+  const volts = voltsOnFeed(source, resistance, (v) => hydraulic(v).electricPower);
+  const flowWithoutDrop = hydraulic(source).flow;
+  if (typeof volts === 'string') {
+    return { status: 'stopped', reason: volts, source, resistance, flowWithoutDrop };
   }
   const { flow, head, electricPower } = hydraulic(volts);
   const current = electricPower / volts;
   const drop = resistance * current;
-  const residual = volts + drop - source;
-  // A controller that lets go makes a jump; the bracket then closes on the jump and not on a balance.
-  if (Math.abs(residual) > 1e-9 * source) return starved('cuts-in-and-out');
   return {
     status: 'runs',
     source,
@@ -127,7 +135,7 @@ export function solvePumpFeed(
     head,
     flowWithoutDrop,
     flowLost: flowWithoutDrop - flow,
-    residual,
+    residual: volts + drop - source,
   };
 }
 

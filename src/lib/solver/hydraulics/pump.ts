@@ -12,6 +12,8 @@ export interface PumpModel {
   readonly shutOff: number;
   /** Flow at which the set lifts nothing, m³/s. */
   readonly runOut: number;
+  /** On the plug. */
+  readonly volts: number;
   readonly speedRatio: number;
   /** Electrical input of the set at this speed, W. */
   readonly electricPower: number;
@@ -47,8 +49,25 @@ export function speedRatio({
   return volts > 0 && volts >= cutoutVolts ? 1 : 0;
 }
 
+/** What a feed has to say about the pump behind it. */
+export interface OnFeed {
+  /** Electrical input of the set, W, where it is not that of the affinity laws. */
+  readonly electricPower?: number;
+  /** Why it stands still. */
+  readonly stopped?: string;
+}
+
+/** One pump, or a set, at any volts on its plug. */
+export type PumpAt = (volts: number, onFeed?: OnFeed) => PumpModel;
+
 /**
- * Prepare the pump of a loop.
+ * Prepare the pump of a loop at the volts stated for its plug; see {@link pumpAt}.
+ * @throws as {@link pumpAt}
+ */
+export const pumpModel = (pump: Pump): PumpModel => pumpAt(pump)(pump.volts);
+
+/**
+ * Prepare the pump of a loop for any volts.
  *
  * Head of one pump at speed s: H_s(Q) = s² H(Q/s). Two in series add heads at one flow, two in
  * parallel add flows at one head. H runs through the points by shape-preserving cubics
@@ -59,33 +78,40 @@ export function speedRatio({
  *   a head that rises or is negative; `pump.…` for an impossible motor
  * @source Affinity laws; ISO 9906:2012
  */
-export function pumpModel(pump: Pump): PumpModel {
+export function pumpAt(pump: Pump): PumpAt {
   checkMotor(pump);
   const rated = fallingCurve(
     pump.curve.map((p) => ({ flow: p.flow, lift: p.head })),
     'pump.curve',
     'head',
   );
-  const s = speedRatio(pump);
   const inSeries = pump.arrangement === 'two-in-series' ? 2 : 1;
   const inParallel = pump.arrangement === 'two-in-parallel' ? 2 : 1;
-  const running = s > 0;
-  const electricPower = pump.electricPower * inSeries * inParallel * s ** 3;
-  /** The flow of the rated curve that is similar to `flow` through the loop. */
-  const similar = (flow: number) => flow / (inParallel * s);
 
-  return {
-    rated,
-    inParallel,
-    inSeries,
-    speedRatio: s,
-    shutOff: inSeries * s * s * rated.shutOff,
-    runOut: inParallel * s * rated.runOut,
-    electricPower,
-    heatToLiquid: electricPower * pump.heatShare,
-    head: (flow) => (running ? inSeries * s * s * rated.value(similar(flow)) : 0),
-    slope: (flow) => (running ? ((inSeries * s) / inParallel) * rated.slope(similar(flow)) : 0),
-    notesAt: (flow) => (running ? runningNotes(rated, s, similar(flow)) : [stoppedNote(pump)]),
+  return (volts, onFeed = {}) => {
+    const s = speedRatio({ ...pump, volts });
+    const running = s > 0;
+    const electricPower =
+      onFeed.electricPower ?? pump.electricPower * inSeries * inParallel * s ** 3;
+    /** The flow of the rated curve that is similar to `flow` through the loop. */
+    const similar = (flow: number) => flow / (inParallel * s);
+    return {
+      rated,
+      inParallel,
+      inSeries,
+      volts,
+      speedRatio: s,
+      shutOff: inSeries * s * s * rated.shutOff,
+      runOut: inParallel * s * rated.runOut,
+      electricPower,
+      heatToLiquid: electricPower * pump.heatShare,
+      head: (flow) => (running ? inSeries * s * s * rated.value(similar(flow)) : 0),
+      slope: (flow) => (running ? ((inSeries * s) / inParallel) * rated.slope(similar(flow)) : 0),
+      notesAt: (flow) =>
+        running
+          ? runningNotes(rated, s, similar(flow))
+          : [stoppedNote(pump, volts, onFeed.stopped)],
+    };
   };
 }
 
@@ -105,12 +131,13 @@ function checkMotor(pump: Pump): void {
   }
 }
 
-function stoppedNote(pump: Pump): Note {
+function stoppedNote(pump: Pump, volts: number, why?: string): Note {
   const message =
-    pump.motor === 'held-speed' && pump.volts > 0
+    why ??
+    (pump.motor === 'held-speed' && volts > 0
       ? 'the voltage at the pump is below its cut-out: it does not run'
-      : 'no voltage at the pump: it does not run';
-  return { code: 'pump.stopped', message, quantity: 'pump.volts', value: pump.volts };
+      : 'no voltage at the pump: it does not run');
+  return { code: 'pump.stopped', message, quantity: 'pump.volts', value: volts };
 }
 
 function runningNotes(rated: FallingCurve, s: number, similar: number): Note[] {
