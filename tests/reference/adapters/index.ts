@@ -19,6 +19,7 @@ import {
   transientTwoMassAdapters,
   transientWarmupAdapters,
 } from './transient';
+import { transientIceAdapters } from './transient-ice';
 import { waterPropertiesAdapters } from './water-properties';
 
 export const adapters: Adapters = {
@@ -37,6 +38,7 @@ export const adapters: Adapters = {
   'propylene-glycol-water': glycolWaterAdapters('propylene-glycol'),
   'pump-affinity': pumpAffinityAdapters,
   'standard-atmosphere': standardAtmosphereAdapters,
+  'transient-ice': transientIceAdapters,
   'transient-loop': transientLoopAdapters,
   'transient-two-mass': transientTwoMassAdapters,
   'transient-warmup': transientWarmupAdapters,

@@ -66,6 +66,11 @@ export class DenseSolution {
     this.times[2 * last + 1] = t - this.startOf(last);
   }
 
+  /** Forget every step from the one numbered `steps` on. */
+  truncate(steps: number): void {
+    this.count = Math.min(this.count, steps);
+  }
+
   /** Value at `t` on step `step`. */
   at(step: number, t: number, out: Float64Array): void {
     const n = this.dimension;
