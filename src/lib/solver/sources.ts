@@ -38,6 +38,11 @@ export const SOURCES = {
   ),
   affinity: source('standard', 'Affinity laws; ISO 9906:2012 Rotodynamic pumps'),
   iso9906: source('standard', 'ISO 9906:2012 Rotodynamic pumps, hydraulic performance tests'),
+  npshFall: source(
+    'common practice',
+    'Our own stated law, no source but its one fixed point: 3 % of the head lost at NPSH3 (ISO 9906:2012)',
+  ),
+  budris2009: source('published', 'Budris, WaterWorld, June 2009 (read as an excerpt)'),
   fanLaws: source('standard', 'Fan laws; ISO 5801:2017 Fans, performance testing'),
   iso2533: source('standard', 'ISO 2533:1975 Standard atmosphere (from memory)'),
   iapwsIF97: source('standard', 'IAPWS R7-97(2012), Industrial Formulation 1997'),

@@ -1,9 +1,14 @@
 /** The liquid side of a loop: what the parts take of the pump's head, and the flow where it settles. */
-import { OutOfRangeError, type Note } from '../errors';
+import { OutOfRangeError } from '../errors';
 import { coolantProperties, coolantVapourPressure } from '../fluids/coolant';
 import { pressureAtAltitude } from '../air/atmosphere';
 import type { HeadShare, HoseId, Loop, OperatingPoint } from '../loop/types';
-import { npshAvailable, suctionMargin } from '../suction/npsh';
+import { headLeft } from '../suction/headLeft';
+import { levelAboveEye } from '../suction/inlet';
+import { suctionNotes } from '../suction/notes';
+import { npshAvailable, type SuctionSide } from '../suction/npsh';
+import { requiredModel } from '../suction/required';
+import { starvedFlow } from '../suction/starved';
 import { g, headOf } from './affinity';
 import { hoseDrop, hoseGeometry, lossOf, type FlowingLiquid, type HoseGeometry } from './hose';
 import { intersection } from './intersection';
@@ -13,12 +18,27 @@ import { ratedLoss, type RatedLossModel } from './ratedLoss';
 const HOSES = ['suction', 'delivery', 'transfer', 'back'] as const satisfies readonly HoseId[];
 const CORES = ['chargeCooler', 'frontExchanger'] as const;
 
+/** The suction side at one flow and temperature, m of the liquid. */
+export interface SuctionState {
+  readonly available: number;
+  readonly required: number;
+  /** Share of the pump's head that is left at that. */
+  readonly headLeft: number;
+  /** What the balance of the suction head is made of. */
+  readonly side: SuctionSide;
+}
+
 export interface HydraulicModel {
   readonly pump: PumpModel;
   /** Head the loop asks at `flow`, m of the liquid. */
   systemHead(flow: number, liquid: FlowingLiquid): number;
-  /** Flow where the loop settles, m³/s; 0 when the pump does not run. */
-  flowAt(liquid: FlowingLiquid): number;
+  /**
+   * Flow where the loop settles, m³/s; 0 when the pump does not run. Without the liquid's temperature
+   * `T` (K) the pump is taken as giving its curve, cavitation counted or not.
+   */
+  flowAt(liquid: FlowingLiquid, T?: number): number;
+  /** Suction side at any flow and temperature, whether the loop settles there or not. */
+  suctionAt(flow: number, liquid: FlowingLiquid, T: number): SuctionState;
   /** The whole state there, with the suction side at liquid temperature `T`, K. */
   operatingPoint(liquid: FlowingLiquid, T: number): OperatingPoint;
 }
@@ -27,8 +47,10 @@ export interface HydraulicModel {
  * Prepare the liquid side of a loop, once; the model then answers for any liquid temperature.
  *
  * The loop is closed, so nothing is lifted for good: the pump's head equals the sum of the losses.
- * The pump is taken as giving its curve even where its suction head runs short; the operating point
- * then carries the note `suction.short`, as the true flow is lower.
+ * With `pump.cavitation` counted, the head is first lowered to what the suction head leaves of it
+ * ({@link headLeft}; the whole set is taken to lose what its first pump loses). Otherwise the pump is
+ * taken as giving its curve even where its suction head runs short; the operating point then carries
+ * the note `suction.short`, as the true flow is lower.
  *
  * @throws {@link InvalidInputError} for parts that cannot be, with the path of the field
  * @throws {@link OutOfRangeError} for a liquid without density or viscosity
@@ -39,6 +61,9 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
   const runs = HOSES.map((id) => hoseGeometry(loop.hoses[id], `hoses.${id}`));
   const cores = CORES.map((id) => coreLoss(loop, id));
   const ambient = pressureAtAltitude(loop.site.altitude);
+  const required = requiredModel(loop.pump, pump);
+  const z = levelAboveEye(loop);
+  const counted = loop.pump.cavitation === 'counted';
 
   /** Head asked as a function of flow alone, with all that depends on the liquid worked out. */
   const system = (liquid: FlowingLiquid) => {
@@ -53,37 +78,61 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
     };
   };
 
-  const settled = (head: (flow: number) => number) =>
-    pump.speedRatio > 0 ? intersection(pump.head, head, pump.runOut).flow : 0;
+  /** Suction side as a function of flow alone. */
+  const suction = ({ rho, mu }: FlowingLiquid, T: number) => {
+    const p_vapour = coolantVapourPressure(loop.coolant, T);
+    return (flow: number): SuctionState => {
+      const side: SuctionSide = {
+        p_ambient: ambient,
+        p_tank_gauge: loop.reservoir.capGauge,
+        p_vapour,
+        rho,
+        z,
+        h_suction: headOf({ dp: lossOf(runs[0]!, flow, rho, mu), rho }),
+      };
+      const heads = { available: npshAvailable(side), required: required.at(flow) };
+      return { ...heads, headLeft: headLeft(heads), side };
+    };
+  };
+
+  const settled = (resistance: (flow: number) => number, left?: (flow: number) => number) => {
+    if (!(pump.speedRatio > 0)) return 0;
+    const healthy = intersection(pump.head, resistance, pump.runOut).flow;
+    if (!left) return healthy;
+    return starvedFlow({ lift: pump.head, resistance, left, healthy, single: required.rising });
+  };
 
   return {
     pump,
     systemHead: (flow, liquid) => system(liquid)(flow),
-    flowAt: (liquid) => settled(system(liquid)),
+    suctionAt: (flow, liquid, T) => suction(liquid, T)(flow),
+    flowAt(liquid, T) {
+      if (!counted || T === undefined) return settled(system(liquid));
+      const at = suction(liquid, T);
+      return settled(system(liquid), (flow) => at(flow).headLeft);
+    },
     operatingPoint(liquid, T) {
-      const head = system(liquid);
-      const flow = settled(head);
-      const shares = headShares(runs, cores, flow, liquid);
-      const available = npshAvailable({
-        p_ambient: ambient,
-        p_tank_gauge: loop.reservoir.capGauge,
-        p_vapour: coolantVapourPressure(loop.coolant, T),
-        rho: liquid.rho,
-        z: loop.reservoir.levelAbovePump,
-        h_suction: shares[0]!.head,
-      });
+      const resistance = system(liquid);
+      const at = suction(liquid, T);
+      const left = counted ? (flow: number) => at(flow).headLeft : undefined;
+      const flow = settled(resistance, left);
+      const lift = (Q: number) => pump.head(Q) * (left?.(Q) ?? 1);
+      const here = at(flow);
       return {
         flow,
-        head: pump.head(flow),
+        head: lift(flow),
         speedRatio: pump.speedRatio,
-        pumpSlope: pump.slope(flow),
-        systemSlope: slopeOf(head, flow, pump.runOut),
-        shares,
-        npshAvailable: available,
+        pumpSlope: left && here.headLeft < 1 ? slopeOf(lift, flow, pump.runOut) : pump.slope(flow),
+        systemSlope: slopeOf(resistance, flow, pump.runOut),
+        shares: headShares(runs, cores, flow, liquid),
+        npshAvailable: here.available,
+        npshRequired: here.required,
+        headLeft: here.headLeft,
         notes: [
           ...pump.notesAt(flow),
           ...cores.flatMap((core) => core.notesAt(flow)),
-          ...suctionNotes(loop, available),
+          ...required.notesAt(flow),
+          ...suctionNotes(loop, here.side, here),
         ],
       };
     },
@@ -128,21 +177,4 @@ function slopeOf(head: (flow: number) => number, flow: number, runOut: number): 
   const step = flow > 0 ? 1e-5 * flow : 1e-6 * (runOut || 1e-3);
   const low = Math.max(0, flow - step);
   return (head(flow + step) - head(low)) / (flow + step - low);
-}
-
-function suctionNotes({ pump, reservoir }: Loop, available: number): Note[] {
-  const notes: Note[] = [];
-  const margin = suctionMargin({ available, required: pump.npshRequired });
-  if (margin < 0) {
-    const message =
-      'the suction head is less than the pump needs: it cavitates, and the true flow is lower than shown';
-    notes.push({ code: 'suction.short', message, quantity: 'npshAvailable', value: margin });
-  }
-  if (reservoir.capGauge > 0) {
-    const message =
-      "the suction head counts the cap's full pressure; a cold or freshly opened reservoir has none";
-    const quantity = 'reservoir.capGauge';
-    notes.push({ code: 'suction.cap-pressure', message, quantity, value: reservoir.capGauge });
-  }
-  return notes;
 }

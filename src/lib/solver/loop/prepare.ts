@@ -6,6 +6,7 @@ import { coolantBoilingPoint, coolantProperties, coolantRange } from '../fluids/
 import type { LiquidProperties } from '../fluids/properties';
 import { hydraulicModel, type HydraulicModel } from '../hydraulics/operatingPoint';
 import { chargeState } from '../charge/state';
+import { hottestMoved } from '../suction/stall';
 import type { AirSide, ChargeState, Duty, Loop } from './types';
 
 export interface LiquidFlow {
@@ -30,6 +31,8 @@ export interface PreparedLoop {
   /** Temperatures of the reservoir's outlet among which a balance is sought, K. */
   readonly coldest: number;
   readonly hottest: number;
+  /** Up to here the pump moves the liquid, K: below `hottest` only where cavitation is counted. */
+  readonly movedUpTo: number;
   /** Properties of the loop's liquid; `T` outside the range counts as its end. */
   liquidAt(T: number): LiquidProperties;
   /** Properties and flow at a temperature; the latest few hundred are remembered, as duties share them. */
@@ -55,8 +58,10 @@ export function prepareLoop(loop: Loop): PreparedLoop {
   const sides = new Map<number, AirSide>();
   const hydraulics = hydraulicModel(loop);
   const flows = new Map<number, LiquidFlow>();
-  const liquidAt = (T: number) =>
-    coolantProperties(coolant, Math.min(Math.max(T, freezingPoint), hottest));
+  const inside = (T: number) => Math.min(Math.max(T, freezingPoint), hottest);
+  const liquidAt = (T: number) => coolantProperties(coolant, inside(T));
+  const flowOf = (T: number) => hydraulics.flowAt(liquidAt(T), inside(T));
+  const starves = loop.pump.cavitation === 'counted' && hydraulics.pump.speedRatio > 0;
   return {
     loop,
     hydraulics,
@@ -67,12 +72,12 @@ export function prepareLoop(loop: Loop): PreparedLoop {
     freezingPoint,
     coldest: freezingPoint,
     hottest,
+    movedUpTo: starves ? hottestMoved(flowOf, [freezingPoint, hottest]) : hottest,
     liquidAt,
     flowAt(T) {
       const known = flows.get(T);
       if (known) return known;
-      const liquid = liquidAt(T);
-      const found = { liquid, flow: hydraulics.flowAt(liquid) };
+      const found = { liquid: liquidAt(T), flow: flowOf(T) };
       if (flows.size >= REMEMBERED) flows.clear();
       flows.set(T, found);
       return found;

@@ -104,7 +104,7 @@ export function liquidState(
 }
 
 export function margins(
-  { boilingPoint, freezingPoint, loop }: PreparedLoop,
+  { boilingPoint, freezingPoint }: PreparedLoop,
   temperatures: LoopTemperatures,
   operating: OperatingPoint,
   T: number,
@@ -112,7 +112,7 @@ export function margins(
   return {
     suction: suctionMargin({
       available: operating.npshAvailable,
-      required: loop.pump.npshRequired,
+      required: operating.npshRequired,
     }),
     boiling: boilingPoint - Math.max(...Object.values(temperatures)),
     freezing: T - freezingPoint,
@@ -122,12 +122,13 @@ export function margins(
 }
 
 function endNotes(
-  { hottest, boilingPoint }: PreparedLoop,
+  { hottest, movedUpTo, boilingPoint }: PreparedLoop,
   ended: 'balanced' | 'boils' | 'freezes',
   { boiling }: Margins,
   residual: number,
 ): Note[] {
   if (ended === 'boils') {
+    if (movedUpTo < hottest) return [{ ...STARVED, value: residual }];
     const message =
       hottest < boilingPoint
         ? 'heat still flows in at the highest temperature for which the liquid is described; the state shown is the one there'
@@ -147,6 +148,13 @@ function endNotes(
   }
   return [];
 }
+
+const STARVED: Note = {
+  code: 'loop.pump-starved',
+  message:
+    'heat still flows in where the liquid boils at the pump and the pump moves nothing any more; the state shown is the one there',
+  quantity: 'residual',
+};
 
 /** No condenser or cooler in front runs this much hotter than the day, K (common practice, no source). */
 const STACK_RISE_LIKELY: readonly [number, number] = [0, 60];

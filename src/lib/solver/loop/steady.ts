@@ -2,13 +2,19 @@
 import { brent } from '../numerics/root';
 import { goRound } from './balance';
 import { standing } from './noFlow';
+import { FLOW_STANDING } from './standstill';
 import { prepared as prepare, type PreparedLoop } from './prepare';
 import { roundAt, type RoundAt } from './roundAt';
 import { solution } from './solution';
 import type { Duty, DutyId, Loop, SteadySolution } from './types';
 
-/** Below a millilitre a minute the liquid counts as standing still, m³/s. */
-export const FLOW_STANDING = 1e-6 / 60;
+export { FLOW_STANDING };
+
+/**
+ * Longest step of the search where the pump may lose head to its suction side, K: heat left over then
+ * need not fall steadily, and the balance reached from cold is the one wanted.
+ */
+const CAREFUL = 4;
 
 /**
  * Steady state of a loop in one duty.
@@ -16,7 +22,9 @@ export const FLOW_STANDING = 1e-6 / 60;
  * The unknown is the temperature at which the liquid leaves the reservoir. At each trial value the flow
  * follows from pump and restriction, the conductances of both cores from the flows, and one round of
  * the loop gives the heat left over ({@link goRound}); Brent's method takes that to zero between the
- * freezing point and the boiling point at the reservoir's pressure (120 °C at most).
+ * freezing point and the boiling point at the reservoir's pressure (120 °C at most). Where cavitation is
+ * counted the search ends at the temperature at which the pump moves nothing any more: it boils there,
+ * at the pump's inlet.
  *
  * Every valid loop ends as one of the four outcomes of {@link SteadySolution}.
  *
@@ -33,7 +41,8 @@ export function steady(loop: Loop | PreparedLoop, dutyId: DutyId): SteadySolutio
 /** As {@link steady}, at another vehicle speed. */
 export function steadyIn(prepared: PreparedLoop, duty: Duty, vehicleSpeed: number): SteadySolution {
   const air = prepared.airAt(vehicleSpeed);
-  const { coldest, hottest, loop } = prepared;
+  const { coldest, movedUpTo: hottest, loop } = prepared;
+  const stride = loop.pump.cavitation === 'counted' ? CAREFUL : Infinity;
   const inside = (T: number) => Math.min(Math.max(T, coldest), hottest);
   const start = inside(loop.site.ambientTemperature + 15);
   const at = (T: number) => roundAt(prepared, duty, air, T);
@@ -62,7 +71,8 @@ export function steadyIn(prepared: PreparedLoop, duty: Duty, vehicleSpeed: numbe
     if (a === end) return solution(prepared, duty, air, at(a), ra > 0 ? 'boils' : 'freezes');
     const step = push * (linear(a, ra) - a);
     // Always forward, by a millikelvin at least: a linear step may be nothing but rounding.
-    const forward = ra > 0 ? Math.max(step, 1e-3) : Math.min(step, -1e-3);
+    const size = Math.min(Math.max(ra > 0 ? step : -step, 1e-3), stride);
+    const forward = ra > 0 ? size : -size;
     b = inside(a + forward);
     rb = left(b);
   }

@@ -174,8 +174,16 @@ export interface Pump {
   readonly electricPower: number;
   /** Share of the electrical input that ends as heat in the liquid, 0 to 1. */
   readonly heatShare: number;
-  /** Net positive suction head the pump needs, m. */
+  /** Net positive suction head the pump needs (NPSH3), m: an estimate for every flow. */
   readonly npshRequired: number;
+  /** The same by points, one pump at rated speed; when given, it stands instead of the estimate. */
+  readonly npshCurve?: readonly PumpPoint[];
+  /** Where its inlet points; absent: level, the impeller's eye as high as the inlet. */
+  readonly inletFaces?: 'level' | 'up' | 'down';
+  /** From the inlet port to the impeller's eye along the inlet, m; absent: 0. */
+  readonly eyeDepth?: number;
+  /** Whether a short suction head takes head from the pump; absent: ignored, with a note. */
+  readonly cavitation?: 'counted' | 'ignored';
 }
 
 export interface Reservoir {
@@ -186,6 +194,8 @@ export interface Reservoir {
   readonly metalCapacity: number;
   /** Opening pressure of the cap, gauge; 0 is vented. */
   readonly capGauge: number;
+  /** Highest pressure the tank is made for, gauge; absent: not stated. */
+  readonly ratedGauge?: number;
   /** Liquid surface above the pump inlet, m (negative: below). */
   readonly levelAbovePump: number;
   /** Share of the return that goes straight to the outlet, 0 to 0.95. */
@@ -294,6 +304,10 @@ export interface OperatingPoint {
   readonly systemSlope: number;
   readonly shares: readonly HeadShare[];
   readonly npshAvailable: number;
+  /** Suction head the pump needs (NPSH3) at this flow and speed, m. */
+  readonly npshRequired: number;
+  /** Share of the pump's head that the suction head leaves; in `head` only where cavitation is counted. */
+  readonly headLeft: number;
   readonly notes: readonly Note[];
 }
 

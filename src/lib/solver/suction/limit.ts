@@ -2,7 +2,7 @@
 import { coolantProperties, coolantRange } from '../fluids/coolant';
 import { hydraulicModel, type HydraulicModel } from '../hydraulics/operatingPoint';
 import type { FlowingLiquid } from '../hydraulics/hose';
-import type { Loop } from '../loop/types';
+import type { Loop, OperatingPoint } from '../loop/types';
 import { brent } from '../numerics/root';
 import { suctionMargin } from './npsh';
 
@@ -16,8 +16,7 @@ export function suctionLimitTemperature(loop: Loop, hydraulics: HydraulicModel):
   const [coldest, hottest] = coolantRange(loop.coolant);
   const margin = (T: number) => {
     const { rho, mu } = coolantProperties(loop.coolant, T);
-    const available = hydraulics.operatingPoint({ rho, mu }, T).npshAvailable;
-    return suctionMargin({ available, required: loop.pump.npshRequired });
+    return marginOf(hydraulics.operatingPoint({ rho, mu }, T));
   };
   const fa = margin(coldest);
   const fb = margin(hottest);
@@ -31,6 +30,8 @@ export function suctionLimitTemperature(loop: Loop, hydraulics: HydraulicModel):
  */
 export function ventedSuctionMargin(loop: Loop, liquid: FlowingLiquid, T: number): number {
   const vented: Loop = { ...loop, reservoir: { ...loop.reservoir, capGauge: 0 } };
-  const available = hydraulicModel(vented).operatingPoint(liquid, T).npshAvailable;
-  return suctionMargin({ available, required: loop.pump.npshRequired });
+  return marginOf(hydraulicModel(vented).operatingPoint(liquid, T));
 }
+
+const marginOf = ({ npshAvailable, npshRequired }: OperatingPoint): number =>
+  suctionMargin({ available: npshAvailable, required: npshRequired });
