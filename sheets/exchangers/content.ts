@@ -41,15 +41,15 @@ export const content: ContentOf = (side) => {
   const s = outcome.value;
   const ready = prepared.value;
   const flows = s.status !== 'no-flow';
-  const here =
-    s.charge && s.chargeCooler
+  const chargeHere = () =>
+    s.charge && s.chargeCooler && s.chargeCooler.C_air > 0
       ? chargeLines(side.loop, ready.chargeCore, s, s.charge, s.chargeCooler)
       : [liquidRateLine(s)];
   return {
     results: [...mainResults(ready, s), ...dutyResults(side)],
     lines: [
       ...cores.charge,
-      ...(flows ? here : []),
+      ...(flows ? chargeHere() : []),
       ...cores.front,
       ...(flows ? frontLines(ready, s) : []),
     ],

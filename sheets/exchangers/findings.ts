@@ -1,5 +1,6 @@
 /** What the numbers of the loop and of the charge cooler mean, in plain words. */
 import type { Side } from '$lib/job/evaluate';
+import { chargeCooling } from '$lib/solver/loop/exchangerCurves';
 import { CHARGE_IS_LIQUID, chargeAboveLiquid } from '$lib/solver/loop/readings';
 import type { Note } from '$lib/solver/errors';
 import type { SteadySolution } from '$lib/solver/loop/types';
@@ -47,16 +48,16 @@ export function chargeFindings({ steady }: Side, s: SteadySolution): Finding[] {
     cruise?.chargeCooler &&
     cruise.status !== 'no-flow' &&
     above !== null &&
-    cruise.chargeCooler.effectiveness >= CHARGE_IS_LIQUID
+    chargeCooling(cruise.chargeCooler) >= CHARGE_IS_LIQUID
   ) {
     const atPull = pull?.chargeCooler
-      ? say` In a pull the same core does ${q(pull.chargeCooler.effectiveness, 'percent')}; that is where its size counts.`
+      ? say` In a pull held the same core cools ${q(chargeCooling(pull.chargeCooler), 'percent')} of the way; there its size counts.`
       : [];
     found.push({
       code: 'intake-is-liquid',
       level: 'info',
       sentence: [
-        ...say`At cruise the charge cooler does ${q(cruise.chargeCooler.effectiveness, 'percent')} of what it could: the intake reads the liquid’s temperature within ${q(Math.abs(above), 'temperatureDifference')}. No larger charge cooler changes that reading.`,
+        ...say`At cruise the charge is cooled ${q(chargeCooling(cruise.chargeCooler), 'percent')} of the way to the liquid: the intake reads the liquid’s temperature within ${q(Math.abs(above), 'temperatureDifference')}. No larger charge cooler changes that reading.`,
         ...atPull,
       ],
     });
@@ -86,12 +87,12 @@ export function ratingFindings(s: SteadySolution): Finding[] {
   const found: Finding[] = [];
   const cooler = s.chargeCooler;
   if (cooler?.notes.some(isFar)) {
-    const settled = cooler.effectiveness >= CHARGE_IS_LIQUID;
+    const settled = chargeCooling(cooler) >= CHARGE_IS_LIQUID;
     found.push({
       code: 'charge-far-from-rating',
       level: settled ? 'info' : 'watch',
       sentence: settled
-        ? say`The charge cooler runs far from its rating here; with an effectiveness of ${q(cooler.effectiveness, 'percent')} that moves the result little.`
+        ? say`The charge cooler runs far from its rating here; with the charge cooled ${q(chargeCooling(cooler), 'percent')} of the way to the liquid that moves the result little.`
         : say`The charge cooler runs far from its rating here: its conductance of ${q(cooler.UA, 'conductance')} is carried over by an exponent and is an estimate.`,
     });
   }

@@ -1,6 +1,5 @@
 /** What the numbers of the front exchanger mean. */
 import {
-  CORE_UNSURE,
   airLosses,
   frontAtSameHeat,
   frontCleaned,
@@ -62,7 +61,7 @@ export function airFinding(prepared: PreparedLoop, s: SteadySolution): Finding[]
       code: 'air-uneven-or-hot',
       level: 'watch',
       sentence: [
-        ...say`It carries ${q(now, 'conductance')} per degree above the fresh air. The same air spread evenly over the whole face would make that ${q(even, 'conductance')}.`,
+        ...say`The front exchanger carries ${q(now, 'conductance')} per degree above the fresh air. The same air spread evenly over the whole face would make that ${q(even, 'conductance')}.`,
         ...round,
       ],
     },
@@ -76,7 +75,7 @@ export function unsureFinding(prepared: PreparedLoop, s: SteadySolution): Findin
     {
       code: 'rating-unsure',
       level: 'info',
-      sentence: say`One catalogue point is good to about ${q(CORE_UNSURE, 'percent')} either way. With that the liquid into this exchanger would lie between ${q(strong.liquidIn, 'temperature')} and ${q(weak.liquidIn, 'temperature')} for the same heat: measure before paying for a smaller difference.`,
+      sentence: say`A core known by one catalogue point is known to about a fifth either way. With that the liquid into this exchanger would lie between ${q(strong.liquidIn, 'temperature')} and ${q(weak.liquidIn, 'temperature')} for the same heat: measure before paying for a smaller difference.`,
     },
   ];
 }
@@ -93,7 +92,7 @@ export function fouledFinding(prepared: PreparedLoop, s: SteadySolution): Findin
     {
       code: 'front-fouled',
       level: cleanliness < BADLY_FOULED ? 'act' : 'watch',
-      sentence: say`Dirt leaves ${q(cleanliness, 'percent')} of its conductance. Clean, it would carry the same heat with liquid entering at ${q(clean.liquidIn, 'temperature')} instead of ${q(s.front.liquidIn, 'temperature')}: wash the fins and flush the tubes before buying a core.`,
+      sentence: say`Dirt leaves the front exchanger ${q(cleanliness, 'percent')} of its conductance. Clean, it would carry the same heat with liquid entering at ${q(clean.liquidIn, 'temperature')} instead of ${q(s.front.liquidIn, 'temperature')}: wash the fins and flush the tubes before buying a core.`,
     },
   ];
 }

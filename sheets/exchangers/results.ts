@@ -1,5 +1,6 @@
 /** Results of both exchangers: the duty shown, and the charge cooler in the other duties. */
 import type { Side } from '$lib/job/evaluate';
+import { chargeCooling } from '$lib/solver/loop/exchangerCurves';
 import { frontDrop } from '$lib/solver/loop/readings';
 import { frontChanged } from '$lib/solver/loop/frontWhatIf';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
@@ -109,10 +110,10 @@ export const dutyResults = ({ steady }: Side): Result[] =>
     const outcome = steady[duty];
     const s = outcome.ok ? outcome.value : null;
     return {
-      id: `${duty}.charge-effectiveness`,
-      name: `Charge cooler, effectiveness ${words}`,
-      symbol: '\\varepsilon_c',
-      value: s && s.status !== 'no-flow' ? (s.chargeCooler?.effectiveness ?? null) : null,
+      id: `${duty}.charge-cooling`,
+      name: `Charge cooled towards the liquid, ${words}`,
+      symbol: '\\varepsilon_a',
+      value: s?.chargeCooler && s.status !== 'no-flow' ? chargeCooling(s.chargeCooler) : null,
       absent: !s ? 'this duty could not be solved' : s.status === 'no-flow' ? STANDS : NO_AIR,
       quantity: 'percent',
       better: 'higher',

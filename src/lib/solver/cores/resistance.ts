@@ -1,8 +1,8 @@
 /** Where the thermal resistance of a core lies. */
 import type { CoreState } from '../loop/types';
 
+/** Parts in series, K/W, or what each of them takes, K. */
 export interface Resistances {
-  /** K/W */
   readonly air: number;
   readonly liquid: number;
   /** What is left of 1/UA: fouling, and with several zones of air their unevenness. */
@@ -30,4 +30,22 @@ export function resistances({
   const air = 1 / hA_air;
   const liquid = 1 / hA_liquid;
   return { air, liquid, rest: Math.max(0, 1 / UA - air - liquid) };
+}
+
+/**
+ * Temperature difference that the heat carried spends on each resistance, K; their sum is the mean
+ * difference between the streams.
+ *
+ * @formula dT = Q * R
+ * @symbol Q - heat carried, either way, W
+ * @symbol R - resistance of a part, K/W
+ * @returns null where nothing is carried
+ */
+export function differencesSpent(
+  core: Pick<CoreState, 'UA' | 'hA_air' | 'hA_liquid' | 'heat'>,
+): Resistances | null {
+  const parts = resistances(core);
+  const Q = Math.abs(core.heat);
+  if (!parts || Q === 0) return null;
+  return { air: Q * parts.air, liquid: Q * parts.liquid, rest: Q * parts.rest };
 }

@@ -3,7 +3,7 @@ import { coreState } from '../cores/coreState';
 import { frontExchange } from './front';
 import { frontChanged } from './frontWhatIf';
 import type { PreparedLoop } from './prepare';
-import type { SteadySolution } from './types';
+import type { CoreState, SteadySolution } from './types';
 
 type Point = readonly [x: number, y: number];
 
@@ -64,7 +64,24 @@ export function frontByLiquidFlow(
 export const frontWithoutLiquidResistance = (prepared: PreparedLoop, s: SteadySolution): number =>
   frontChanged(prepared, s).airSideConductance;
 
-/** Charge cooler, effectiveness against air mass flow, its liquid as it is in the solution. */
+/**
+ * Share of the possible cooling that the charge gets: its own drop over the drop to the liquid's
+ * temperature. The same as effectiveness while the air carries less per kelvin than the liquid; with
+ * less liquid than air, effectiveness speaks of the liquid and this still of the charge.
+ *
+ * @formula x = eps * C_min / C_air
+ */
+export const chargeCooling = ({ effectiveness, C_air, C_liquid }: CoreState): number =>
+  C_air > 0 ? (effectiveness * Math.min(C_air, C_liquid)) / C_air : 0;
+
+/** A plot ends this far beyond the last point that matters. */
+const ROOM = 1.15;
+
+/** End of an axis that shows all of `values`, and at least `least`. */
+export const axisEnd = (values: readonly number[], least: number): number =>
+  ROOM * Math.max(least, ...values);
+
+/** Charge cooler, {@link chargeCooling} against air mass flow, its liquid as it is in the solution. */
 export function chargeByAirFlow(
   prepared: PreparedLoop,
   s: SteadySolution,
@@ -72,18 +89,20 @@ export function chargeByAirFlow(
 ): Point[] {
   const liquid = prepared.liquidAt(s.liquid.temperature);
   const airIn = s.chargeCooler?.airIn ?? prepared.loop.chargeCooler.rating.airInlet;
-  // From the first step on: what the effectiveness tends to without air depends on the exponents.
+  // From the first step on: what it tends to without air depends on the exponents.
   return steps(largest)
     .slice(1)
     .map((airMassFlow) => [
       airMassFlow,
-      coreState(prepared.chargeCore, {
-        airMassFlow,
-        airIn,
-        liquidFlow: s.operating.flow,
-        liquidIn: s.temperatures.chargeCoolerIn,
-        liquid,
-        positive: 'into-liquid',
-      }).effectiveness,
+      chargeCooling(
+        coreState(prepared.chargeCore, {
+          airMassFlow,
+          airIn,
+          liquidFlow: s.operating.flow,
+          liquidIn: s.temperatures.chargeCoolerIn,
+          liquid,
+          positive: 'into-liquid',
+        }),
+      ),
     ]);
 }
