@@ -1,35 +1,26 @@
 /** A chart and the room it has, into options for Observable Plot. Needs no page: tests call it in Node. */
 import * as Plot from '@observablehq/plot';
-import { worded } from '../format';
 import type { UnitSystem } from '../types';
+import { MARGIN, endLabels, spotMarks } from './annotate';
 import { shownAxis } from './axis';
-import type { Chart, Curve, Size, Spot } from './chart';
-import { spread, textWidth, wrap } from './labels';
-import { dotted, place, type Box, type Pixel } from './place';
+import type { Chart, Size } from './chart';
+import { textWidth, wrap } from './labels';
 import {
-  HALO,
   bandMarks,
   curveMarks,
   dotMarks,
   limitMarks,
   stretchMarks,
   type Frame,
-  type Marks,
   type To,
 } from './marks';
-import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
+import type { Box } from './place';
+import { TEXT_SIZE } from './theme';
 
-const MARGIN = { top: 34, bottom: 46, left: 58 };
 /** Narrower than this a plot has no room for words at its curves: they go into a key below it. */
 const COMPACT = 520;
 
 export const isCompact = (size: Size): boolean => size.width < COMPACT;
-
-/** Both values of a spot in words. */
-export const spotValues = (spot: Spot, chart: Chart, system: UnitSystem): string =>
-  `${worded(spot.x, chart.x.quantity, system)}, ${worded(spot.y, chart.y.quantity, system)}`;
-
-const LINE_HEIGHT = TEXT_SIZE * 1.2;
 
 /** Ends of an axis rounded outwards to ticks, and the pixel a value falls on. */
 function scaleFor(
@@ -44,116 +35,6 @@ function scaleFor(
     ends: scale.domain as unknown as [number, number],
     px: (v: number): number => scale.apply(v) as number,
   };
-}
-
-interface Labelled {
-  readonly marks: Marks;
-  readonly boxes: Box[];
-}
-
-/** Direct labels at the ends of curves, moved apart where they would meet. */
-function endLabels(curves: readonly Curve[], to: To, px: To, size: Size, room: number): Labelled {
-  const ends = curves.flatMap((curve) => {
-    const last = curve.points.findLast(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
-    if (!last) return [];
-    const lines = wrap(curve.label, room, TEXT_SIZE);
-    return [
-      { curve, lines, x: to.x(last[0]), y: to.y(last[1]), height: lines.length * LINE_HEIGHT },
-    ];
-  });
-  const at = spread(
-    ends.map((e) => ({ at: px.y(e.y), height: e.height })),
-    MARGIN.top - 8,
-    size.height - MARGIN.bottom + 8,
-  );
-  return {
-    marks: ends.map((e, i) =>
-      Plot.text([0], {
-        x: [e.x],
-        y: [e.y],
-        text: [e.lines.join('\n')],
-        dx: 8,
-        dy: at[i]! - px.y(e.y),
-        textAnchor: 'start',
-        lineAnchor: 'middle',
-        lineHeight: 1.2,
-        fontSize: TEXT_SIZE,
-        fontWeight: 560,
-        fill: inkOf(e.curve),
-        ...HALO,
-      }),
-    ),
-    boxes: ends.map((e, i) => {
-      const left = px.x(e.x) + 8;
-      const width = Math.max(...e.lines.map((l) => textWidth(l, TEXT_SIZE)));
-      return {
-        left,
-        right: left + width,
-        top: at[i]! - e.height / 2,
-        bottom: at[i]! + e.height / 2,
-      };
-    }),
-  };
-}
-
-/** Ringed marker of its side, label and both values, each label where it covers the least. */
-function spotMarks(
-  spots: readonly Spot[],
-  chart: Chart,
-  system: UnitSystem,
-  to: To,
-  px: To,
-  frame: Box,
-  taken: readonly Box[],
-  compact: boolean,
-): Marks {
-  const pixel = ([x, y]: readonly [number, number]): Pixel => [px.x(to.x(x)), px.y(to.y(y))];
-  const dots = (chart.curves ?? []).flatMap((c) => dotted(c.points.map(pixel)));
-  const at = spots.map((s) => pixel([s.x, s.y]));
-  // A marker is as much in the way as a label.
-  const boxes = [
-    ...taken,
-    ...at.map(([x, y]) => ({ left: x - 11, right: x + 11, top: y - 11, bottom: y + 11 })),
-  ];
-  return spots.flatMap((spot, i) => {
-    const style = SIDE_STYLE[spot.side ?? 'found'];
-    const point = { x: [to.x(spot.x)], y: [to.y(spot.y)] };
-    // With a key below the plot the values stand there.
-    const lines = compact ? [spot.label] : [spot.label, spotValues(spot, chart, system)];
-    const width = Math.max(...lines.map((l) => textWidth(l, TEXT_SIZE))) * 1.06;
-    const where = place(at[i]!, { width, height: lines.length * LINE_HEIGHT }, frame, dots, boxes);
-    boxes.push(where.box);
-    return [
-      Plot.dot([0], {
-        ...point,
-        r: 10,
-        stroke: inkOf(spot),
-        fill: 'var(--paper)',
-        fillOpacity: 0.6,
-      }),
-      Plot.dot([0], {
-        ...point,
-        r: 5.5,
-        symbol: style.symbol,
-        stroke: inkOf(spot),
-        strokeWidth: 2,
-        fill: spot.side === 'candidate' ? style.fill : inkOf(spot),
-      }),
-      Plot.text([0], {
-        ...point,
-        text: [lines.join('\n')],
-        textAnchor: where.anchor,
-        lineAnchor: 'middle',
-        lineHeight: 1.2,
-        dx: where.dx,
-        dy: where.dy,
-        fontSize: TEXT_SIZE,
-        fontWeight: 640,
-        fill: inkOf(spot),
-        ...HALO,
-      }),
-    ];
-  });
 }
 
 /** Options for `Plot.plot`: frame, grid, axes with quantity and unit, and every mark of the chart. */
