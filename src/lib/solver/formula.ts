@@ -148,7 +148,12 @@ function toTex(
       const [a, b] = n.args as [MathNode, MathNode];
       if (n.args.length === 1) return `${n.op}${inside(a)}`;
       if (n.op === '/') return `\\frac{${bare(a)}}{${bare(b)}}`;
-      if (n.op === '^') return `{${inside(a)}}^{${bare(b)}}`;
+      // 3 gpm squared is (3 gpm)², not 3 gpm².
+      if (n.op === '^') {
+        const base = inside(a);
+        const whole = a.type === 'SymbolNode' && base.includes('\\,');
+        return `{${whole ? `\\left(${base}\\right)` : base}}^{${bare(b)}}`;
+      }
       if (n.op === '*') return `${inside(a)} \\cdot ${inside(b)}`;
       return `${inside(a)} ${n.op} ${inside(b)}`;
     }
