@@ -26,7 +26,7 @@ describe('words', () => {
   it('keeps a number with its unit', () => {
     expect(worded(0.3048, 'head', 'US')).toBe('1.000\u00a0ft'); // 1 ft = 0.3048 m, exact
     expect(sentence(['It is ', { value: 0.3048, quantity: 'head' }, '.'], 'US')).toBe(
-      'It is 1.000\u00a0ft.',
+      'It is 1.00\u00a0ft.',
     );
     expect(sentence('plain', 'SI')).toBe('plain');
   });

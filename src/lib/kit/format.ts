@@ -52,10 +52,19 @@ export function difference(
 export const spreadText = (si: number, quantity: Quantity, system: UnitSystem): string =>
   formatQuantity(si, quantity, system, { digits: 2 }).text;
 
+/** Digits a number deserves inside a sentence; the lines carry the rest. */
+const SPOKEN_DIGITS = 3;
+
+/** A value as said in a sentence: its words tell a difference from a temperature, so the sign Δ goes. */
+export function spoken(si: number, quantity: Quantity, system: UnitSystem): string {
+  const { text, unit } = formatQuantity(si, quantity, system, { digits: SPOKEN_DIGITS });
+  return unit ? `${text}\u00a0${unit.replace('Δ', '')}` : text;
+}
+
 /** A sentence as one text, its numbers in the reader's units. */
 export function sentence(words: Words, system: UnitSystem): string {
   if (typeof words === 'string') return words;
   return words
-    .map((w) => (typeof w === 'string' ? w : worded(w.value, w.quantity, system)))
+    .map((w) => (typeof w === 'string' ? w : spoken(w.value, w.quantity, system)))
     .join('');
 }
