@@ -3,7 +3,7 @@ import type { Side } from '$lib/job/evaluate';
 import type { Chart, Curve, Point, SideName, Spot } from '$lib/kit';
 import { reservoirPoints } from '$lib/solver/loop/history';
 import { riseAgainstVolume, volumeSpan } from '$lib/solver/reservoir/curves';
-import { partWay, type VolumeRun } from '$lib/solver/reservoir/volumes';
+import { partWay, pullRise, type VolumeRun } from '$lib/solver/reservoir/volumes';
 import { capacityLines } from './capacity';
 import { studyOf, VOLUME_FACTORS } from './study';
 
@@ -63,46 +63,52 @@ export function riseChart(found: Side, candidate: Side | null): Chart {
 
 /** Half, present and double the liquid from cold, the duty held: three ways, one end. */
 export function warmUpChart(found: Side, candidate: Side | null): Chart {
-  return timeChart(
-    found,
-    candidate,
-    (run) => run.held,
-    (run, factor) => partWay(run, NAMED_AT[factor]),
-  );
+  return {
+    x: { name: 'Time', quantity: 'time', zero: true },
+    y: { name: 'Reservoir', quantity: 'temperature' },
+    ...threeVolumes(
+      found,
+      candidate,
+      ({ held }) => reservoirPoints(held.history),
+      (run, factor) => partWay(run, NAMED_AT[factor]),
+    ),
+  };
 }
 
-/** The same three through one pull and back. */
+/** The same three through one pull and back, above where they stood before it. */
 export function pullChart(found: Side, candidate: Side | null): Chart {
-  return timeChart(
-    found,
-    candidate,
-    (run) => run.pull,
-    ({ pull: { peakReservoir } }) => [peakReservoir.t, peakReservoir.value],
-  );
+  return {
+    x: { name: 'Time since the pull began', quantity: 'time', zero: true },
+    y: { name: 'Reservoir above its start', quantity: 'temperatureDifference', zero: true },
+    ...threeVolumes(found, candidate, pullRise, ({ pull, rise }) => [pull.peakReservoir.t, rise]),
+    limits: [
+      { axis: 'y', at: found.limits.recoveryBand, label: 'recovered below this', level: 'info' },
+    ],
+  };
 }
 
 /** All volumes of the loop as found; of a candidate only its own. */
-function timeChart(
+function threeVolumes(
   found: Side,
   candidate: Side | null,
-  solution: (run: VolumeRun) => VolumeRun['held'],
+  pointsOf: (run: VolumeRun) => readonly Point[],
   named: (run: VolumeRun, factor: (typeof VOLUME_FACTORS)[number]) => Point | null,
-): Chart {
+): Pick<Chart, 'curves' | 'spots'> {
   const curves: Curve[] = [];
   const spots: Spot[] = [];
   const draw = (side: Side, name: SideName) => {
     for (const run of studyOf(side).runs) {
       const factor = run.factor as (typeof VOLUME_FACTORS)[number];
       if (name === 'candidate' && factor !== 1) continue;
-      const { history } = solution(run);
+      const points = pointsOf(run);
       // A start beyond freezing or boiling is no way anywhere.
-      if (history.t.length < 2) continue;
+      if (points.length < 2) continue;
       const label = name === 'candidate' ? 'candidate' : VOLUME_WORD[factor];
       curves.push({
         id: `${name}-${factor}`,
         label,
         side: name,
-        points: reservoirPoints(history),
+        points,
         quiet: true,
         thin: factor !== 1,
       });
@@ -112,10 +118,5 @@ function timeChart(
   };
   draw(found, 'found');
   if (candidate) draw(candidate, 'candidate');
-  return {
-    x: { name: 'Time', quantity: 'time', zero: true },
-    y: { name: 'Reservoir', quantity: 'temperature' },
-    curves,
-    spots,
-  };
+  return { curves, spots };
 }

@@ -1,7 +1,7 @@
 /** What the reservoir sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
 import { pullStart, type PullStart } from '$lib/solver/reservoir/pullStart';
-import { volumeRun, type VolumeQuestion, type VolumeRun } from '$lib/solver/reservoir/volumes';
+import { volumeRuns, type VolumeQuestion, type VolumeRun } from '$lib/solver/reservoir/volumes';
 import type { DutyId, SteadySolution } from '$lib/solver/loop/types';
 import { dutyOf } from '../wiring/duty';
 
@@ -46,13 +46,12 @@ function newStudy(side: Side): Study {
     return { duty, around, before: null, start: null, runs: [] };
   }
   const before = outcome.value;
-  const largest = Math.max(...VOLUME_FACTORS);
   return {
     duty,
     around,
     before,
     start: pullStart(prepared.value, 'pull', before.liquid.temperature),
-    runs: VOLUME_FACTORS.map((factor) => volumeRun(prepared.value, question, factor, largest)),
+    runs: volumeRuns(prepared.value, question, VOLUME_FACTORS),
   };
 }
 

@@ -3,15 +3,14 @@ import { fieldGroup, type GroupId } from '$lib/job/fields';
 
 const paths = (id: GroupId) => fieldGroup(id).fields.map((field) => field.path);
 
-export const DRIVE_PATHS = paths('schedule');
+export const DRIVE_PATHS = [...paths('schedule'), 'site.ambient'];
 export const LIMIT_PATHS = paths('limits');
-export const MASS_PATHS = [
-  'site.ambient',
-  'reservoir.volume',
-  'reservoir.metal',
-  'reservoir.shortCircuit',
-  'chargeCooler.liquidVolume',
-  'chargeCooler.metal',
-  'frontExchanger.liquidVolume',
-  'frontExchanger.metal',
-];
+/** What holds the heat, part by part. */
+export const MASS_GROUPS = [
+  {
+    title: 'Reservoir',
+    paths: ['reservoir.volume', 'reservoir.metal', 'reservoir.shortCircuit'],
+  },
+  { title: 'Charge cooler', paths: ['chargeCooler.liquidVolume', 'chargeCooler.metal'] },
+  { title: 'Front exchanger', paths: ['frontExchanger.liquidVolume', 'frontExchanger.metal'] },
+] as const;

@@ -4,7 +4,12 @@ import { steady } from '$lib/solver/loop/steady';
 import type { Loop } from '$lib/solver/loop/types';
 import { coldState, warmUp } from '$lib/solver/loop/warmUp';
 import { pullStart } from '$lib/solver/reservoir/pullStart';
-import { volumeRun, withVolume, type VolumeQuestion } from '$lib/solver/reservoir/volumes';
+import {
+  pullRise,
+  volumeRuns,
+  withVolume,
+  type VolumeQuestion,
+} from '$lib/solver/reservoir/volumes';
 import { exampleLoop, stoppedLoop } from '../loop/example';
 
 const question: VolumeQuestion = {
@@ -15,7 +20,7 @@ const question: VolumeQuestion = {
   chargeLimit: 340,
 };
 const prepared = prepareLoop(exampleLoop);
-const runs = [0.5, 1, 2].map((factor) => volumeRun(prepared, question, factor, 2));
+const runs = volumeRuns(prepared, question, [0.5, 1, 2]);
 const [half, present, double] = runs as [(typeof runs)[0], (typeof runs)[0], (typeof runs)[0]];
 
 describe('volume sets the delay, never the end', () => {
@@ -46,6 +51,17 @@ describe('volume sets the delay, never the end', () => {
   });
 });
 
+describe('the way back after a pull', () => {
+  it('rises to the peak and has come back by three quarters or more where the drawing ends', () => {
+    for (const run of runs) {
+      const drawn = pullRise(run).map(([, rise]) => rise);
+      expect(drawn[0]).toBe(0);
+      expect(Math.max(...drawn)).toBeCloseTo(run.rise, 1);
+      expect(drawn.at(-1)!).toBeLessThan(run.rise / 4);
+    }
+  });
+});
+
 describe('sharing what was prepared', () => {
   it('gives what preparing anew gives', () => {
     const { reservoir } = exampleLoop;
@@ -67,6 +83,9 @@ describe('sharing what was prepared', () => {
     const one = warmUp(shared, { ...asked, start: coldState(shared) });
     const two = warmUp(larger, { ...asked, start: coldState(larger) });
     expect(one.end).toEqual(two.end);
+    // The runs also share their forcings; alone, a run is the same to the table's tolerance.
+    const alone = volumeRuns(larger, question, [1])[0]!;
+    expect(Math.abs(alone.rise - double.rise)).toBeLessThan(1e-4);
     expect(steady(shared, 'pull').temperatures).toEqual(steady(larger, 'pull').temperatures);
   });
 });

@@ -21,8 +21,10 @@ export const K = {
   /** Metal to fresh air and liquid to metal, W/K. */
   frontAir: 6,
   frontLiquid: 7,
+  /** From the pump into the liquid, W. */
+  pumpHeat: 8,
 } as const;
-export const COEFFICIENTS = 8;
+export const COEFFICIENTS = 9;
 
 export interface Forcing {
   readonly duty: Duty;
@@ -30,7 +32,10 @@ export interface Forcing {
   readonly statedHeat: number | null;
   readonly bayAir: number;
   readonly freshAir: number;
+  /** From the pump into the liquid, W; where it follows the liquid, that with the coolant at 20 °C. */
   readonly pumpHeat: number;
+  /** The pump's heat follows the liquid and is read from the table. */
+  readonly pumpHeatVaries: boolean;
   /** Coefficients at a temperature of the reservoir's outlet. */
   readonly table: LazyTable;
 }
@@ -60,8 +65,11 @@ export function splitAtMetal(
   return { air: 1 / (R - liquid), liquid: 1 / liquid };
 }
 
+/** What drives the loop in a segment. */
+export type Forcings = (segment: Segment) => Forcing;
+
 /** Forcings of a schedule; equal segments share one. */
-export function forcingOf(prepared: PreparedLoop): (segment: Segment) => Forcing {
+export function forcingOf(prepared: PreparedLoop): Forcings {
   const known = new Map<string, Forcing>();
   return (segment) => {
     const duty = prepared.loop.duties[segment.duty];
@@ -91,6 +99,7 @@ function newForcing(
     bayAir: loop.site.ambientTemperature + duty.bayRise,
     freshAir: loop.site.ambientTemperature + air.stackRise,
     pumpHeat: hydraulics.pump.heatToLiquid,
+    pumpHeatVaries: hydraulics.fixedPump === null,
     table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, PIECE, TABLE_RTOL),
   };
 }
@@ -143,4 +152,5 @@ export function coefficients(
   out[K.chargeShare] = C_air > 0 ? chargeSplit.air / C_air : 0;
   out[K.frontAir] = frontSplit.air;
   out[K.frontLiquid] = frontSplit.liquid;
+  out[K.pumpHeat] = flows ? at.round.pumpHeat : 0;
 }

@@ -3,7 +3,7 @@ import { InvalidInputError, SolverError, type Note } from '../errors';
 import { DenseSolution } from '../numerics/dense';
 import type { OdeEvent } from '../numerics/event';
 import { integrate } from '../numerics/ode';
-import { forcingOf, TABLE_RTOL, type Forcing } from './forcing';
+import { forcingOf, TABLE_RTOL, type Forcing, type Forcings } from './forcing';
 import { network, NODE, STATES, type Network } from './network';
 import { prepared as prepare, type PreparedLoop } from './prepare';
 import { nodeCapacities, thermalMass } from './thermalMass';
@@ -31,16 +31,21 @@ const ATOL_PER_RTOL = 10;
  *
  * The run ends early, with its status, when liquid boils or freezes.
  *
+ * @param forcing - what drives the loop, where several runs share it: loops that differ in nothing but
+ *   what they hold
  * @throws {@link InvalidInputError} for a schedule without time or a state that is not a number
  * @throws {@link SolverError} `integration-failed`, should the integrator give up
  * @source first law on each node; ε-NTU after Kays & London
  */
-export function warmUp(loop: Loop | PreparedLoop, request: WarmUpRequest): WarmUpSolution {
+export function warmUp(
+  loop: Loop | PreparedLoop,
+  request: WarmUpRequest,
+  forcing: Forcings = forcingOf(prepare(loop)),
+): WarmUpSolution {
   requireRequest(request);
   const prepared = prepare(loop);
   const { start, schedule, rtol = RTOL } = request;
   const net = network(prepared.loop, nodeCapacities(prepared, start.reservoir));
-  const forcing = forcingOf(prepared);
   const dense = new DenseSolution(STATES);
   const atol = Array.from({ length: STATES }, (_, i) =>
     i === NODE.heatIn || i === NODE.heatOut ? Infinity : ATOL_PER_RTOL * rtol,

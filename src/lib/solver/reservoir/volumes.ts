@@ -1,9 +1,18 @@
 /** The same loop with another amount of liquid in its reservoir, settled and followed in time. */
+import { forcingOf, type Forcings } from '../loop/forcing';
+import { reservoirPoints } from '../loop/history';
 import { prepared as prepare, type PreparedLoop } from '../loop/prepare';
 import { steady } from '../loop/steady';
 import { restoring } from '../loop/timeScale';
 import { totalCapacity, thermalMass } from '../loop/thermalMass';
-import type { DutyId, Loop, SteadySolution, WarmUpSolution } from '../loop/types';
+import type {
+  DutyId,
+  Loop,
+  Segment,
+  SteadySolution,
+  TransientState,
+  WarmUpSolution,
+} from '../loop/types';
 import { coldState, settledState, warmUp } from '../loop/warmUp';
 
 /**
@@ -46,6 +55,8 @@ export interface VolumeRun {
   readonly pull: WarmUpSolution;
   /** Highest rise of the reservoir in the pull and after it, K. */
   readonly rise: number;
+  /** Part of the pull's run worth drawing, s: half of the way back; the rest is flat. */
+  readonly telling: number;
 }
 
 /** Time constants until what is left of a change is less than a plot shows (e^-5 = 0.7 %). */
@@ -67,43 +78,55 @@ export function settlingTime(
 }
 
 /**
- * Settle a loop and follow it in time with `factor` times its liquid.
- * @param largest - largest factor it will be compared with: sets how long the runs are, s
+ * Settle a loop and follow it in time with each factor times its liquid. All runs are as long as the
+ * largest needs to settle.
  * @throws what {@link steady} and {@link warmUp} throw
  */
-export function volumeRun(
+export function volumeRuns(
   loop: Loop | PreparedLoop,
   question: VolumeQuestion,
-  factor: number,
-  largest: number,
+  factors: readonly number[],
+): VolumeRun[] {
+  const present = prepare(loop);
+  const largest = Math.max(...factors);
+  // The volume stands in nothing that drives the loop, so the runs share it.
+  const forcing = forcingOf(present);
+  return factors.map((factor) => volumeRun(present, question, { factor, largest, forcing }));
+}
+
+function volumeRun(
+  present: PreparedLoop,
+  { duty, around, pullTime, recoveryBand, chargeLimit }: VolumeQuestion,
+  { factor, largest, forcing }: { factor: number; largest: number; forcing: Forcings },
 ): VolumeRun {
-  const changed = withVolume(loop, factor);
-  const { duty, around, pullTime, recoveryBand, chargeLimit } = question;
+  const changed = withVolume(present, factor);
   const settled = steady(changed, duty);
   const before = around === duty ? settled : steady(changed, around);
-  const asked = { recoveryBand, chargeLimit };
-  const present = prepare(loop);
+  const follow = (start: TransientState, schedule: readonly Segment[]) =>
+    warmUp(changed, { recoveryBand, chargeLimit, start, schedule }, forcing);
   const start = settledState(changed, around);
-  const pull = warmUp(changed, {
-    ...asked,
-    start,
-    schedule: [
-      { duty: 'pull', duration: pullTime },
-      { duty: around, duration: settlingTime(present, before, largest) },
-    ],
-  });
+  const back = settlingTime(present, before, largest);
+  const pull = follow(start, [
+    { duty: 'pull', duration: pullTime },
+    { duty: around, duration: back },
+  ]);
   return {
     factor,
     volume: changed.loop.reservoir.liquidVolume,
     settled,
-    held: warmUp(changed, {
-      ...asked,
-      start: coldState(changed),
-      schedule: [{ duty, duration: settlingTime(present, settled, largest) }],
-    }),
+    held: follow(coldState(changed), [{ duty, duration: settlingTime(present, settled, largest) }]),
     pull,
     rise: pull.peakReservoir.value - start.reservoir,
+    telling: pullTime + back / 2,
   };
+}
+
+/** How far the reservoir stands above where it was before the pull: points (s, K) of the telling part. */
+export function pullRise({ pull: { history }, telling }: VolumeRun): (readonly [number, number])[] {
+  const before = history.reservoir[0]!;
+  return reservoirPoints(history)
+    .filter(([t]) => t <= telling)
+    .map(([t, T]) => [t, T - before]);
 }
 
 /**
