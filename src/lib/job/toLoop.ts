@@ -140,12 +140,22 @@ export function toLoop(values: Values): Loop {
       electricPower: si('pump.electricPower'),
       heatShare: si('pump.heatShare'),
       npshRequired: si('pump.npshRequired'),
+      ...(choice('pump.npshBy') === 'points' && {
+        npshCurve: rows('pump.npshCurve').map((row) => ({
+          flow: number(row.flow),
+          head: number(row.head),
+        })),
+      }),
+      inletFaces: choice('pump.inletFaces') as Pump['inletFaces'],
+      eyeDepth: si('pump.eyeDepth'),
+      cavitation: choice('pump.cavitation') as Pump['cavitation'],
     },
     reservoir: {
       liquidVolume: si('reservoir.volume'),
       totalVolume: si('reservoir.totalVolume'),
       metalCapacity: si('reservoir.metal') * ALUMINIUM_CP,
-      capGauge: si('reservoir.cap'),
+      capGauge: choice('reservoir.vent') === 'vented' ? 0 : si('reservoir.cap'),
+      ratedGauge: si('reservoir.ratedGauge'),
       levelAbovePump: si('reservoir.level'),
       shortCircuit: si('reservoir.shortCircuit'),
     },

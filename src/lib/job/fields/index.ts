@@ -13,6 +13,7 @@ import { reservoirQuestion } from './reservoirQuestion';
 import { limits, schedule } from './schedule';
 import { site } from './site';
 import { soak } from './soak';
+import { suction } from './suction';
 import { title } from './title';
 import { view } from './view';
 import type { FieldGroup, FieldSpec, GroupId } from './types';
@@ -32,6 +33,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   pump,
   reservoir,
   reservoirQuestion,
+  suction,
   fans,
   airPath,
   soak,

@@ -16,6 +16,7 @@ export type GroupId =
   | 'pump'
   | 'reservoir'
   | 'reservoirQuestion'
+  | 'suction'
   | 'fans'
   | 'airPath'
   | 'soak'

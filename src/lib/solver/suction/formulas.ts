@@ -60,7 +60,7 @@ export const levelAboveEyeFormula = defineFormula({
       quantity: 'count',
       name: '1 where the inlet faces up, 0 level, −1 where it faces down',
     },
-    d: { tex: 'd_i', quantity: 'length', name: 'from the inlet port to the impeller’s eye' },
+    d: { tex: 'd_i', quantity: 'dimension', name: 'from the inlet port to the impeller’s eye' },
   },
   source: SOURCES.iso9906,
 });

@@ -1,0 +1,100 @@
+import type { FieldGroup } from './types';
+
+/** The suction side, apart from level, cap and hose, which other groups hold. */
+export const suction: FieldGroup = {
+  id: 'suction',
+  title: 'Suction side',
+  fields: [
+    {
+      kind: 'choice',
+      path: 'pump.inletFaces',
+      label: 'Pump inlet faces',
+      choices: [
+        { value: 'level', label: 'sideways' },
+        { value: 'up', label: 'up' },
+        { value: 'down', label: 'down' },
+      ],
+      default: 'level',
+      standing: 'common practice',
+      ask: 'As mounted; suction head counts to the impeller’s eye, not to the port.',
+    },
+    {
+      kind: 'quantity',
+      path: 'pump.eyeDepth',
+      label: 'Inlet port to impeller’s eye',
+      symbol: 'd_i',
+      quantity: 'dimension',
+      default: '1 in',
+      standing: 'from memory',
+      min: 0,
+      max: 0.5,
+      ask: 'Along the inlet; it counts only where the inlet faces up or down.',
+    },
+    {
+      kind: 'choice',
+      path: 'pump.npshBy',
+      label: 'Suction head required is known as',
+      choices: [
+        { value: 'estimate', label: 'one estimate for every flow' },
+        { value: 'points', label: 'points of flow and head' },
+      ],
+      default: 'estimate',
+      standing: 'common practice',
+      ask: 'Few makers of 12 V pumps publish it; ask for NPSH3 or NPSHr against flow.',
+    },
+    {
+      kind: 'table',
+      path: 'pump.npshCurve',
+      label: 'Suction head required, by points',
+      columns: [
+        { key: 'flow', label: 'Flow', kind: 'quantity', quantity: 'volumeFlow', min: 0, max: 0.02 },
+        { key: 'head', label: 'NPSH3', kind: 'quantity', quantity: 'head', min: 0, max: 30 },
+      ],
+      default: [
+        ['2 gpm', '3 ft'],
+        ['6 gpm', '4.5 ft'],
+        ['10 gpm', '8 ft'],
+      ],
+      standing: 'from memory',
+      minRows: 2,
+      maxRows: 24,
+      ask: 'One pump at the voltage of its curve; used only where points are chosen above.',
+    },
+    {
+      kind: 'choice',
+      path: 'pump.cavitation',
+      label: 'Head lost to cavitation',
+      choices: [
+        { value: 'ignored', label: 'told, not counted in the flow' },
+        { value: 'counted', label: 'counted in head and flow of every sheet' },
+      ],
+      default: 'ignored',
+      standing: 'common practice',
+      ask: 'The law by which the head falls is a stated guess; counting it shows the feedback.',
+    },
+    {
+      kind: 'choice',
+      path: 'reservoir.vent',
+      label: 'Reservoir',
+      choices: [
+        { value: 'sealed', label: 'sealed by its cap' },
+        { value: 'vented', label: 'open to the air' },
+      ],
+      default: 'sealed',
+      standing: 'common practice',
+      ask: 'Open: a vent hose, a loose cap or one that fails the tester. It then holds no pressure.',
+    },
+    {
+      kind: 'quantity',
+      path: 'reservoir.ratedGauge',
+      label: 'Tank made for, gauge',
+      symbol: 'p_{max}',
+      quantity: 'gaugePressure',
+      default: '20 psi',
+      standing: 'from memory',
+      min: 0,
+      max: 1e6,
+      ask: 'From the maker of the weakest part: tank, core tubes, clear hose or flow sensor.',
+    },
+  ],
+};
