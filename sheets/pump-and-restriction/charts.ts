@@ -1,7 +1,7 @@
 /** Plots of the liquid side: pump against loop, flow against bore, a second pump. */
 import type { Side } from '$lib/job/evaluate';
 import type { Chart, Curve, SideName, Spot } from '$lib/kit';
-import { endOfCurve, pumpCurve, systemCurveBelow } from '$lib/solver/hydraulics/curves';
+import { endOfCurve, pumpCurve, systemCurveWithin } from '$lib/solver/hydraulics/curves';
 import {
   BORE_SPAN,
   flowAgainstBore,
@@ -32,7 +32,7 @@ const liquidOf = (s: SteadySolution) => ({ rho: s.liquid.density, mu: s.liquid.v
 export function pumpChart(found: Side, candidate: Side | null): Chart {
   const sides = drawn(found, candidate);
   const curves: Curve[] = sides.flatMap(({ name, s, model: { pump }, model }) => {
-    const [flowMax, headMax] =
+    const [flowMax, shutOff] =
       pump.speedRatio > 0 ? [pump.runOut, pump.shutOff] : [pump.rated.runOut, pump.rated.shutOff];
     return [
       { id: `${name}-pump`, label: 'pump', side: name, points: pumpCurve(pump, flowMax) },
@@ -40,7 +40,7 @@ export function pumpChart(found: Side, candidate: Side | null): Chart {
         id: `${name}-loop`,
         label: 'loop',
         side: name,
-        points: systemCurveBelow(model, liquidOf(s), { flowMax, headMax }),
+        points: systemCurveWithin(model, liquidOf(s), { flowMax, shutOff }),
       },
     ];
   });
@@ -148,7 +148,7 @@ export function secondPumpChart(found: Side): Chart {
   const sets = pumpChoiceCurves(loop);
   const choices = pumpChoices(loop, liquid);
   const flowMax = sets.at(-1)!.points.at(-1)![0];
-  const headMax = sets[1]!.points[0]![1];
+  const shutOff = sets[1]!.points[0]![1];
   return {
     x: FLOW,
     y: HEAD,
@@ -163,7 +163,7 @@ export function secondPumpChart(found: Side): Chart {
         id: 'loop',
         label: 'loop',
         tone: 'ink',
-        points: systemCurveBelow(here.model, liquid, { flowMax, headMax }),
+        points: systemCurveWithin(here.model, liquid, { flowMax, shutOff }),
       },
     ],
     spots: choices.map(({ arrangement, flow, head }): Spot => ({

@@ -80,7 +80,6 @@ export function results({ loop }: Side, model: HydraulicModel, s: SteadySolution
       value: moving ? riseOf(s) : null,
       absent,
       quantity: 'temperatureDifference',
-      better: 'lower',
     },
     {
       id: 'npsh-available',

@@ -5,13 +5,16 @@ import {
   faceVelocityAtRatedVolts,
   faceVelocityWithoutFans,
   fanHandover,
+  freeAirShare,
+  standingFlow,
   fanSetCurve,
   fanSetPoint,
   freeDeliveryOfAll,
   zoneSweep,
 } from '../../../src/lib/solver/airside/curves';
 import { airSide } from '../../../src/lib/solver/airside/face';
-import * as formulas from '../../../src/lib/solver/airside/wholeFaceFormulas';
+import * as formulas from '../../../src/lib/solver/airside/formulas';
+import { fanModel } from '../../../src/lib/solver/airside/fan';
 import { airCp } from '../../../src/lib/solver/air/air';
 import type { AirPath, Fans, Loop } from '../../../src/lib/solver/loop/types';
 import { exampleLoop, inch } from '../hydraulics/exampleLoop';
@@ -53,6 +56,22 @@ describe('two fans standing still', () => {
     const V = formulas.zoneAirFlow.value({ u: air.zones[0]!.faceVelocity, A, x: 1 });
     expect(formulas.freeAirShare.value({ V, V_0 })).toBeCloseTo(0.7, 2);
   });
+  it('the lines of it agree with the balance, and its share with 70 %', () => {
+    const V = standingFlow(loop);
+    expect(V / cfm / 914).toBeCloseTo(1, 2);
+    expect(freeAirShare(loop)).toBeCloseTo(0.7, 2);
+    const fan = fanModel(loop.fans, air.density);
+    const adds = formulas.standingFanPressure(fan).value({ s: 1, rho: air.density, V, n: 2 });
+    const asked = formulas
+      .askedStanding((u) => askedOfFans(loop, 0, u * 24 * 12 * inch * inch).at(-1)![1])
+      .value({ V, A: 24 * 12 * inch * inch, x: 1 });
+    expect(adds / asked).toBeCloseTo(1, 9);
+  });
+  it('standing fans have no share of nothing', () => {
+    expect(freeAirShare(loopWith({ volts: 0 }))).toBeNull();
+    expect(freeAirShare(loopWith({ count: 0 }))).toBeNull();
+    expect(standingFlow(loopWith({ count: 0 }))).toBe(0);
+  });
   it('the sweep starts there', () => expect(faceSweep(loop, 40).asIs[0]![1]).toBeCloseTo(2.32, 2));
 });
 
@@ -65,7 +84,12 @@ describe('from which speed the fans are in the way', () => {
       expect(zone!.fanPressure).toBeCloseTo(0, 6);
       expect(zone!.faceVelocity / faceVelocity).toBeCloseTo(1, 8);
       const { density } = airSide(loop, speed);
-      const v = formulas.handoverSpeed.value({ dp: loss, k: 0.4, rho: density });
+      const line = formulas.handoverSpeed((u) =>
+        Math.abs(u / faceVelocity - 1) < 1e-12 ? loss : NaN,
+      );
+      const A = 1;
+      const V_0 = faceVelocity * coverage;
+      const v = line.value({ V_0, A, x: coverage, k: 0.4, rho: density });
       expect(v).toBeCloseTo(speed, 10);
     }
   });
@@ -79,6 +103,9 @@ describe('from which speed the fans are in the way', () => {
     expect(fanHandover(loopWith({ count: 0 }))).toBeNull();
     expect(fanHandover(loopWith({ volts: 0 }))).toBeNull();
     expect(fanHandover(loopWith({}, { ramRecovery: 0 }))).toBeNull();
+  });
+  it('is no speed beyond those the air side answers for', () => {
+    expect(fanHandover(loopWith({ coverage: 0.6 }, { ramRecovery: 1e-4 }))).toBeNull();
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import * as formulas from '../../../src/lib/solver/airside/formulas';
-import { airModel, STANDARD_AIR_TEMPERATURE } from '../../../src/lib/solver/airside/face';
+import { airModel } from '../../../src/lib/solver/airside/face';
+import { STANDARD_AIR_TEMPERATURE } from '../../../src/lib/solver/airside/losses';
 import { fanModel, STANDARD_AIR_DENSITY } from '../../../src/lib/solver/airside/fan';
 import { airCp, airViscosity } from '../../../src/lib/solver/air/air';
 import { ratedLoss } from '../../../src/lib/solver/hydraulics/ratedLoss';

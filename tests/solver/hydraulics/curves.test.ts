@@ -4,7 +4,7 @@ import {
   endOfCurve,
   pumpCurve,
   systemCurve,
-  systemCurveBelow,
+  systemCurveWithin,
 } from '../../../src/lib/solver/hydraulics/curves';
 import { hydraulicModel } from '../../../src/lib/solver/hydraulics/operatingPoint';
 import type { Loop } from '../../../src/lib/solver/loop/types';
@@ -48,10 +48,11 @@ describe('curve of the loop', () => {
     points.slice(1).forEach(([, head], i) => expect(head).toBeGreaterThan(points[i]![1]));
     expect(points.at(-1)![1] / point.head).toBeCloseTo(1, 9);
   });
-  it('can be cut off above a head', () => {
-    const headMax = 10 * foot;
-    const points = systemCurveBelow(model, liquid, { flowMax: 20 * gpm, headMax });
-    expect(points.length).toBeGreaterThan(10);
-    points.forEach(([, head]) => expect(head).toBeLessThanOrEqual(headMax));
+  it('goes a fifth above the shut-off head it is drawn for, and no further than it is told', () => {
+    const shutOff = 10 * foot;
+    const steep = systemCurveWithin(model, liquid, { flowMax: 40 * gpm, shutOff });
+    expect(steep.at(-1)![1] / shutOff).toBeCloseTo(1.2, 9);
+    const short = systemCurveWithin(model, liquid, { flowMax: 1 * gpm, shutOff });
+    expect(short.at(-1)![0]).toBe(1 * gpm);
   });
 });

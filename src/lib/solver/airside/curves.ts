@@ -1,11 +1,15 @@
 /** The curves of fans and front exchanger as points, for plots, and the marks on them. */
 import type { AirSide, Loop } from '../loop/types';
 import { spaced } from '../numerics/spaced';
+import { VEHICLE_SPEED_RANGE } from './checks';
 import { airModel, type AirModel } from './face';
 import { fanModel } from './fan';
 
 /** Two values that belong together, SI. */
 export type Sample = readonly [x: number, y: number];
+
+/** Vehicle speed to which a sweep is worth drawing, m/s: 90 mph. */
+export const FULL_SWEEP = 90 * 0.44704;
 
 /** Points per curve: at a plot's width no corner shows. */
 const POINTS = 46;
@@ -103,7 +107,8 @@ export interface FanHandover {
 
 /**
  * Vehicle speed from which running fans are in the way: the ram pressure alone then drives what the
- * fans move against no pressure. Null where fans do not run or no ram pressure reaches the stack.
+ * fans move against no pressure. Null where fans do not run, where no ram pressure reaches the stack,
+ * or where that would be beyond {@link VEHICLE_SPEED_RANGE}.
  *
  * @formula v = sqrt(2 * dp / (k * rho))
  * @symbol dp - loss of core and stack at the fans' free delivery, Pa
@@ -118,5 +123,18 @@ export function fanHandover(loop: Loop): FanHandover | null {
   const { resisting, density } = airModel(loop);
   const faceVelocity = free / shroudedArea(loop);
   const loss = resisting(faceVelocity);
-  return { speed: Math.sqrt((2 * loss) / (k * density)), faceVelocity, loss };
+  const speed = Math.sqrt((2 * loss) / (k * density));
+  return speed <= VEHICLE_SPEED_RANGE[1] ? { speed, faceVelocity, loss } : null;
+}
+
+/** Total flow of all fans against core and stack with the vehicle standing, m³/s; 0 without fans. */
+export function standingFlow(loop: Loop): number {
+  if (loop.fans.count === 0) return 0;
+  return fanSetPoint(loop, airModel(loop).at(0))[0];
+}
+
+/** {@link standingFlow} over what the fans move against no pressure; null where they move nothing. */
+export function freeAirShare(loop: Loop): number | null {
+  const free = freeDeliveryOfAll(loop);
+  return free > 0 ? standingFlow(loop) / free : null;
 }

@@ -1,15 +1,12 @@
 /** The air side of the front exchanger: what drives air through it, what holds it back, how fast it goes. */
 import type { Note } from '../errors';
-import { airCp, airDensity, airViscosity } from '../air/air';
-import { pressureAtAltitude } from '../air/atmosphere';
+import { airCp } from '../air/air';
 import { intersection } from '../hydraulics/intersection';
-import { ratedLoss, type LossCurve, type RatedLossModel } from '../hydraulics/ratedLoss';
+import type { LossCurve, RatedLossModel } from '../hydraulics/ratedLoss';
 import type { AirSide, FaceZone, Loop } from '../loop/types';
 import { checkAirSide, checkSpeed } from './checks';
-import { fanModel, STANDARD_AIR_DENSITY, type FanModel } from './fan';
-
-/** Temperature of standard air, K: 1.2 kg/m³ at 101325 Pa. */
-export const STANDARD_AIR_TEMPERATURE = 294.15;
+import { fanModel, type FanModel } from './fan';
+import { airLosses } from './losses';
 
 /** Less than this drives nothing, Pa: far below any draught, above the smallest numbers there are. */
 const STILL = 1e-12;
@@ -55,15 +52,8 @@ export function airModel(loop: Loop): AirModel {
   checkAirSide(loop);
   const { site, frontExchanger, fans, airPath } = loop;
   const T = site.ambientTemperature;
-  const density = airDensity({ T, p: pressureAtAltitude(site.altitude) });
-  const air = { rho: density, mu: airViscosity(T) };
-  const rated = { rho: STANDARD_AIR_DENSITY, mu: airViscosity(STANDARD_AIR_TEMPERATURE) };
-  const core = ratedLoss(frontExchanger.airLoss, rated, 'frontExchanger.airLoss');
-  // No points: nothing stands in front.
-  const stack =
-    airPath.stackLoss.points.length > 0
-      ? ratedLoss(airPath.stackLoss, rated, 'airPath.stackLoss')
-      : null;
+  const { core, stack, air } = airLosses(loop);
+  const density = air.rho;
   const coreCurve = core.for(air);
   const stackCurve = stack?.for(air) ?? NO_LOSS;
   const fan = fans.count > 0 ? fanModel(fans, density) : null;

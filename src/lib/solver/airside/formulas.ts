@@ -3,3 +3,4 @@ export * from './faceFormulas';
 export * from './fanFormulas';
 export * from './airLossFormulas';
 export * from './wholeFaceFormulas';
+export * from './fanUseFormulas';

@@ -1,10 +1,9 @@
-/** Formulas of the whole face and of what the fans make of their catalogue flow. */
+/** Formulas of the whole face, as the sheets show them. */
 import { defineFormula, type Term } from '../formula';
 import { SOURCES } from '../sources';
 import { RHO, SHARE, U } from './terms';
 
 const MASS: Term = { tex: '\\dot m_a', quantity: 'airMassFlow', name: 'air mass flow' };
-const LOSS: Term = { tex: '\\Delta p', quantity: 'airPressure', name: 'pressure lost' };
 
 /** Mean over shrouded and open face. */
 export const meanFaceVelocity = defineFormula({
@@ -44,50 +43,12 @@ export const airCapacityRate = defineFormula({
   source: SOURCES.definition,
 });
 
-/** Air that all fans move against no pressure at their speed. */
-export const freeDelivery = defineFormula({
-  id: 'airside.free-delivery',
-  expr: 'n * s * q_r',
-  gives: { tex: '\\dot V_0', quantity: 'airFlow', name: 'free delivery of all fans' },
-  terms: {
-    n: { tex: 'n', quantity: 'count', name: 'number of fans' },
-    s: { tex: 's', quantity: 'ratio', name: 'fan speed over rated speed' },
-    q_r: { tex: 'q_r', quantity: 'airFlow', name: 'free air of one fan at rated speed' },
-  },
-  source: SOURCES.fanLaws,
-});
-
-/** How much of their free delivery the fans pull through the core. */
-export const freeAirShare = defineFormula({
-  id: 'airside.free-air-share',
-  expr: 'V / V_0',
-  gives: { tex: '\\sigma', quantity: 'percent', name: 'share of free air' },
-  terms: {
-    V: { tex: '\\dot V', quantity: 'airFlow', name: 'air flow through the fans' },
-    V_0: { tex: '\\dot V_0', quantity: 'airFlow', name: 'free delivery of all fans' },
-  },
-  source: SOURCES.definition,
-});
-
 /** Air flow of a part of the face. */
 export const zoneAirFlow = defineFormula({
   id: 'airside.zone-air-flow',
   expr: 'u * A * x',
   gives: { tex: '\\dot V', quantity: 'airFlow', name: 'air flow' },
   terms: { u: U, A: { tex: 'A', quantity: 'area', name: 'face of the core' }, x: SHARE },
-  source: SOURCES.definition,
-});
-
-/** Vehicle speed at which a pressure is reached by ram alone. */
-export const handoverSpeed = defineFormula({
-  id: 'airside.handover-speed',
-  expr: 'sqrt(2 * dp / (k * rho))',
-  gives: { tex: 'v_0', quantity: 'speed', name: 'speed from which the fans are in the way' },
-  terms: {
-    dp: { ...LOSS, name: 'pressure lost in core and stack at free delivery' },
-    k: { tex: 'k', quantity: 'ratio', name: 'share of the stagnation pressure left' },
-    rho: RHO,
-  },
   source: SOURCES.definition,
 });
 

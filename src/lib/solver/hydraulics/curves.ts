@@ -1,6 +1,7 @@
 /** The curves of pump and loop as points, for plots. */
 import { spaced } from '../numerics/spaced';
 import type { FlowingLiquid } from './hose';
+import { intersection } from './intersection';
 import type { HydraulicModel } from './operatingPoint';
 import type { PumpModel } from './pump';
 
@@ -30,15 +31,22 @@ export function systemCurve(
   return spaced(0, flowMax, POINTS).map((flow) => [flow, model.systemHead(flow, liquid)]);
 }
 
-/** Part of {@link systemCurve} that stays at or below `headMax`: what lies above is of no pump's reach. */
-export function systemCurveBelow(
+/** How far above a pump's shut-off head the loop's curve is drawn, so that it leaves the crossing clearly. */
+const REACH = 1.2;
+
+/**
+ * {@link systemCurve} as far as a pump of this shut-off head is concerned: to `flowMax`, or to where the
+ * loop asks a fifth more than that head.
+ */
+export function systemCurveWithin(
   model: HydraulicModel,
   liquid: FlowingLiquid,
-  { flowMax, headMax }: { readonly flowMax: number; readonly headMax: number },
+  { flowMax, shutOff }: { readonly flowMax: number; readonly shutOff: number },
 ): readonly HeadSample[] {
-  const whole = systemCurve(model, liquid, flowMax);
-  const inside = whole.filter(([, head]) => head <= headMax);
-  return inside.length < 2 ? whole.slice(0, 2) : inside;
+  const head = (flow: number) => model.systemHead(flow, liquid);
+  const headMax = REACH * shutOff;
+  const end = head(flowMax) > headMax ? intersection(() => headMax, head, flowMax).flow : flowMax;
+  return systemCurve(model, liquid, end);
 }
 
 /** End of the pump set's stated points at its speed, m³/s: beyond it the head is a guess. */

@@ -1,0 +1,140 @@
+/** Plots of the air side: fans against face, face velocity against vehicle speed, zone by zone. */
+import type { Side } from '$lib/job/evaluate';
+import type { Chart, Curve, SideName, Spot } from '$lib/kit';
+import {
+  askedOfFans,
+  faceSweep,
+  fanSetCurve,
+  fanSetPoint,
+  freeDeliveryOfAll,
+  zoneSweep,
+  FULL_SWEEP,
+} from '$lib/solver/airside/curves';
+import { settledOf } from '../wiring/duty';
+
+const FACE_VELOCITY = { name: 'Face velocity', quantity: 'faceVelocity', zero: true } as const;
+const VEHICLE = { name: 'Vehicle speed', quantity: 'speed', zero: true } as const;
+
+/** The sides that can be drawn. */
+function drawn(found: Side, candidate: Side | null) {
+  return [
+    { name: 'found' as SideName, side: found },
+    { name: 'candidate' as SideName, side: candidate },
+  ].flatMap(({ name, side }) => {
+    const s = settledOf(side);
+    return side && s
+      ? [{ name, loop: side.loop, air: s.air, speed: side.loop.duties[s.duty].vehicleSpeed }]
+      : [];
+  });
+}
+
+const spotLabel = (name: SideName) => (name === 'found' ? 'as found' : 'candidate');
+
+/** Pressure of the fans, and what core and stack ask of them at this speed and standing. */
+export function fanChart(found: Side, candidate: Side | null): Chart {
+  const sides = drawn(found, candidate).filter(({ loop }) => loop.fans.count > 0);
+  const points = sides.map(({ loop, air }) => fanSetPoint(loop, air));
+  const flowMax = Math.max(
+    ...sides.map(({ loop }) => freeDeliveryOfAll(loop)),
+    ...points.map(([flow]) => flow),
+  );
+  if (!(flowMax > 0)) return { x: AIR_FLOW, y: PRESSURE };
+  const curves = sides.flatMap(({ name, loop, speed }): Curve[] => [
+    { id: `${name}-fans`, label: 'fans', side: name, points: fanSetCurve(loop, flowMax) },
+    {
+      id: `${name}-asked`,
+      label: speed > 0 ? 'asked at this speed' : 'asked, standing',
+      side: name,
+      points: askedOfFans(loop, speed, flowMax),
+    },
+  ]);
+  const [first] = sides;
+  if (first && first.speed > 0) {
+    curves.push({
+      id: 'asked-standing',
+      label: 'asked, standing',
+      tone: 'soft',
+      thin: true,
+      points: askedOfFans(first.loop, 0, flowMax),
+    });
+  }
+  return {
+    x: AIR_FLOW,
+    y: PRESSURE,
+    curves,
+    spots: sides.map(({ name }, i): Spot => ({
+      label: spotLabel(name),
+      side: name,
+      x: points[i]![0],
+      y: points[i]![1],
+    })),
+    limits: [{ axis: 'y', at: 0, label: 'below: fan in the way', level: 'info' }],
+  };
+}
+
+const AIR_FLOW = { name: 'Air behind the shroud', quantity: 'airFlow', zero: true } as const;
+const PRESSURE = { name: 'Pressure', quantity: 'airPressure', zero: true } as const;
+
+/** Mean face velocity against vehicle speed: fans as they are, standing, and taken off. */
+export function speedChart(found: Side, candidate: Side | null): Chart {
+  const sides = drawn(found, candidate);
+  const curves = sides.flatMap(({ name, loop }): Curve[] => {
+    const sweep = faceSweep(loop, FULL_SWEEP);
+    const running = loop.fans.volts > 0 && loop.fans.count > 0;
+    const main: Curve = {
+      id: `${name}-as-is`,
+      label: running ? 'fans running' : loop.fans.count > 0 ? 'fans standing' : 'no fans',
+      side: name,
+      points: sweep.asIs,
+    };
+    if (name === 'candidate' || loop.fans.count === 0) return [main];
+    return [
+      main,
+      ...(running
+        ? [
+            {
+              id: 'standing',
+              label: 'fans standing',
+              tone: 'soft' as const,
+              thin: true,
+              points: sweep.standing,
+            },
+          ]
+        : []),
+      { id: 'without', label: 'no fans', tone: 'ink', thin: true, points: sweep.without },
+    ];
+  });
+  return {
+    x: VEHICLE,
+    y: FACE_VELOCITY,
+    curves,
+    spots: sides.map(({ name, air, speed }): Spot => ({
+      label: spotLabel(name),
+      side: name,
+      x: speed,
+      y: air.meanFaceVelocity,
+    })),
+  };
+}
+
+/** Face velocity of each part of the face; empty where neither side leaves any of it open. */
+export function zoneChart(found: Side, candidate: Side | null): Chart {
+  const sides = drawn(found, candidate);
+  return {
+    x: VEHICLE,
+    y: FACE_VELOCITY,
+    curves: sides.flatMap(({ name, loop }): Curve[] => {
+      const { shrouded, open } = zoneSweep(loop, FULL_SWEEP);
+      return [
+        { id: `${name}-shrouded`, label: 'behind the shroud', side: name, points: shrouded! },
+        ...(open
+          ? [{ id: `${name}-open`, label: 'open face', side: name, thin: true, points: open }]
+          : []),
+      ];
+    }),
+  };
+}
+
+/** Whether a zone chart has anything to compare. */
+export const hasOpenFace = (...sides: (Side | null)[]): boolean =>
+  sides.some((side) => side !== null && side.loop.fans.coverage < 1);
