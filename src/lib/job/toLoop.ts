@@ -16,6 +16,7 @@ import type {
   Segment,
 } from '$lib/solver/loop/types';
 import type { Cell } from './check';
+import { toFeed } from './toFeed';
 import type { Values } from './values';
 
 /** Specific heat of aluminium near 300 K, J/(kg K); from memory. */
@@ -150,6 +151,7 @@ export function toLoop(values: Values): Loop {
       eyeDepth: si('pump.eyeDepth'),
       cavitation: choice('pump.cavitation') as Pump['cavitation'],
     },
+    feed: choice('pump.voltsFrom') === 'feed' ? toFeed(values) : null,
     reservoir: {
       liquidVolume: si('reservoir.volume'),
       totalVolume: si('reservoir.totalVolume'),

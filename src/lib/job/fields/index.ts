@@ -5,6 +5,10 @@ import { coolant } from './coolant';
 import { cruise, pull, traffic } from './duties';
 import { engine } from './engine';
 import { fans } from './fans';
+import { feed } from './feed';
+import { feedDraw } from './feedDraw';
+import { feedProtection } from './feedProtection';
+import { feedWire } from './feedWire';
 import { frontExchanger } from './frontExchanger';
 import { hoses } from './hoses';
 import { pump } from './pump';
@@ -31,6 +35,10 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   frontExchanger,
   hoses,
   pump,
+  feed,
+  feedWire,
+  feedDraw,
+  feedProtection,
   reservoir,
   reservoirQuestion,
   suction,

@@ -40,6 +40,18 @@ export const pump: FieldGroup = {
       ask: 'Printed on the curve.',
     },
     {
+      kind: 'choice',
+      path: 'pump.voltsFrom',
+      label: 'Volts at the pump',
+      choices: [
+        { value: 'stated', label: 'as measured at its plug' },
+        { value: 'feed', label: 'worked out from its feed' },
+      ],
+      default: 'stated',
+      standing: 'common practice',
+      ask: 'Measured is best; from the feed when the feed is what you plan to change.',
+    },
+    {
       kind: 'quantity',
       path: 'pump.volts',
       label: 'Voltage at the pump',

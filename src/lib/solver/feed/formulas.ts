@@ -9,9 +9,9 @@ const current: Term = { tex: 'I', quantity: 'current', name: 'current' };
 export const wireAreaFormula = defineFormula({
   id: 'feed.wire-area',
   expr: 'pi / 4 * (d_36 * 92^((36 - n) / 39))^2',
-  gives: { tex: 'A', quantity: 'area', name: 'area of copper' },
+  gives: { tex: 'A', quantity: 'wireArea', name: 'area of copper' },
   terms: {
-    d_36: { tex: 'd_{36}', quantity: 'length', name: 'diameter of 36 gauge', fixed: 0.000127 },
+    d_36: { tex: 'd_{36}', quantity: 'dimension', name: 'diameter of 36 gauge', fixed: 0.000127 },
     n: { tex: 'n', quantity: 'count', name: 'gauge; 1/0 to 4/0 count as 0 to -3' },
   },
   source: SOURCES.astmB258,
@@ -31,8 +31,8 @@ export const wireResistance20 = defineFormula({
     },
     L: { tex: 'L', quantity: 'length', name: 'length one way' },
     L_u: { tex: 'L_u', quantity: 'length', name: 'one metre', fixed: 1 },
-    A_u: { tex: 'A_u', quantity: 'area', name: 'one square millimetre', fixed: 1e-6 },
-    A: { tex: 'A', quantity: 'area', name: 'area of copper' },
+    A_u: { tex: 'A_u', quantity: 'wireArea', name: 'one square millimetre', fixed: 1e-6 },
+    A: { tex: 'A', quantity: 'wireArea', name: 'area of copper' },
   },
   source: SOURCES.iec60028,
 });
@@ -143,7 +143,7 @@ export const deratedBreaker = defineFormula({
   gives: { tex: 'I_h', quantity: 'current', name: 'current the breaker holds' },
   terms: {
     I_r: { tex: 'I_r', quantity: 'current', name: 'rating' },
-    b: { tex: 'b', quantity: 'ratio', name: 'share lost per kelvin' },
+    b: { tex: 'b', quantity: 'percent', name: 'share lost per kelvin' },
     T: { tex: 'T', quantity: 'temperature', name: 'temperature round the breaker' },
     T_r: { tex: 'T_r', quantity: 'temperature', name: 'temperature of the rating' },
     dT_u: { tex: '\\Delta T_u', quantity: 'temperatureDifference', name: 'one kelvin', fixed: 1 },

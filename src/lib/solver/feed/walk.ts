@@ -22,6 +22,8 @@ export interface WalkDrop extends FeedPart {
   readonly drop: number;
   /** Heat made there, W. */
   readonly heat: number;
+  /** Behind it, as the current goes, against the battery's negative post. */
+  readonly voltsAfter: number;
 }
 
 export interface FeedWalk {
@@ -41,20 +43,23 @@ export interface FeedWalk {
 export function walk(circuit: FeedCircuit, current: number): FeedWalk {
   requireWithin('feed', { current: CIRCUIT_RANGE.current }, { current });
   const source = sourceVolts(circuit.source);
-  const drops = feedParts(circuit).map((part): WalkDrop => {
-    const drop = current * part.resistance;
-    return { ...part, drop, heat: current * drop };
-  });
+  const parts = feedParts(circuit);
+  // The ground side is counted from the battery's end, where a meter's black lead sits at zero.
+  let ground = 0;
+  const behindGround = new Map<FeedPart, number>();
+  for (const part of parts.filter(({ side }) => side === 'ground').reverse()) {
+    behindGround.set(part, ground);
+    ground += current * part.resistance;
+  }
   const points: WalkPoint[] = [{ place: 'battery-positive', volts: source }];
   let volts = source;
-  for (const { kind, side, drop } of drops) {
-    if (side === 'ground') break;
-    volts -= drop;
-    if (kind === 'protection') points.push({ place: 'after-protection', volts });
-    if (kind === 'relay') points.push({ place: 'after-relay', volts });
-  }
-  // The ground side is summed from the battery's end, where a meter's black lead sits at zero.
-  const ground = drops.reduce((sum, d) => sum + (d.side === 'ground' ? d.drop : 0), 0);
+  const drops = parts.map((part): WalkDrop => {
+    const drop = current * part.resistance;
+    if (part.side === 'feed') volts -= drop;
+    if (part.kind === 'protection') points.push({ place: 'after-protection', volts });
+    if (part.kind === 'relay') points.push({ place: 'after-relay', volts });
+    return { ...part, drop, heat: current * drop, voltsAfter: behindGround.get(part) ?? volts };
+  });
   points.push(
     { place: 'pump-positive', volts },
     { place: 'pump-negative', volts: ground },

@@ -2,21 +2,23 @@
 import { OutOfRangeError } from '../errors';
 import { coolantProperties, coolantVapourPressure } from '../fluids/coolant';
 import { pressureAtAltitude } from '../air/atmosphere';
-import type { HeadShare, HoseId, Loop, OperatingPoint } from '../loop/types';
+import type { Loop, OperatingPoint } from '../loop/types';
 import { headLeft } from '../suction/headLeft';
 import { levelAboveEye } from '../suction/inlet';
 import { suctionNotes } from '../suction/notes';
 import { npshAvailable, type SuctionSide } from '../suction/npsh';
-import { requiredModel } from '../suction/required';
+import { requiredModel, type RequiredModel } from '../suction/required';
 import { starvedFlow } from '../suction/starved';
 import { g, headOf } from './affinity';
-import { hoseDrop, hoseGeometry, lossOf, type FlowingLiquid, type HoseGeometry } from './hose';
+import { CORES, headShares, HOSES } from './headShares';
+import { hoseGeometry, lossOf, type FlowingLiquid } from './hose';
 import { intersection } from './intersection';
-import { pumpModel, type PumpModel } from './pump';
+import type { PumpModel } from './pump';
+import { pumpInLoop, type SettledPump } from './pumpInLoop';
 import { ratedLoss, type RatedLossModel } from './ratedLoss';
 
-const HOSES = ['suction', 'delivery', 'transfer', 'back'] as const satisfies readonly HoseId[];
-const CORES = ['chargeCooler', 'frontExchanger'] as const;
+/** Where the liquid of {@link HydraulicModel.pump} is taken, K: inside the range of every coolant. */
+const ROOM = 293.15;
 
 /** The suction side at one flow and temperature, m of the liquid. */
 export interface SuctionState {
@@ -29,7 +31,15 @@ export interface SuctionState {
 }
 
 export interface HydraulicModel {
+  /**
+   * The pump at the volts on its plug. On a feed whose current follows the flow these depend on the
+   * liquid: this is then the pump with the coolant at 20 °C, and {@link settled} tells the others.
+   */
   readonly pump: PumpModel;
+  /** The pump where its volts do not depend on the liquid; null where they do. */
+  readonly fixedPump: PumpModel | null;
+  /** Pump and flow where the loop settles, found together with the volts; `T` as in {@link flowAt}. */
+  settled(liquid: FlowingLiquid, T?: number): SettledPump;
   /** Head the loop asks at `flow`, m of the liquid. */
   systemHead(flow: number, liquid: FlowingLiquid): number;
   /**
@@ -57,11 +67,13 @@ export interface HydraulicModel {
  * @source Darcy-Weisbach; Churchill 1977; Crane TP-410; affinity laws
  */
 export function hydraulicModel(loop: Loop): HydraulicModel {
-  const pump = pumpModel(loop.pump);
+  const { settle, fixed } = pumpInLoop(loop);
   const runs = HOSES.map((id) => hoseGeometry(loop.hoses[id], `hoses.${id}`));
   const cores = CORES.map((id) => coreLoss(loop, id));
   const ambient = pressureAtAltitude(loop.site.altitude);
-  const required = requiredModel(loop.pump, pump);
+  const needOfFixed = fixed && requiredModel(loop.pump, fixed);
+  const needOf = (pump: PumpModel): RequiredModel =>
+    pump === fixed && needOfFixed ? needOfFixed : requiredModel(loop.pump, pump);
   const z = levelAboveEye(loop);
   const counted = loop.pump.cavitation === 'counted';
 
@@ -79,7 +91,7 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
   };
 
   /** Suction side as a function of flow alone. */
-  const suction = ({ rho, mu }: FlowingLiquid, T: number) => {
+  const suction = ({ rho, mu }: FlowingLiquid, T: number, required: RequiredModel) => {
     const p_vapour = coolantVapourPressure(loop.coolant, T);
     return (flow: number): SuctionState => {
       const side: SuctionSide = {
@@ -95,27 +107,42 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
     };
   };
 
-  const settled = (resistance: (flow: number) => number, left?: (flow: number) => number) => {
+  const flowWith = (
+    pump: PumpModel,
+    resistance: (flow: number) => number,
+    liquid: FlowingLiquid,
+    T: number | undefined,
+  ) => {
     if (!(pump.speedRatio > 0)) return 0;
     const healthy = intersection(pump.head, resistance, pump.runOut).flow;
-    if (!left) return healthy;
+    if (!counted || T === undefined) return healthy;
+    const required = needOf(pump);
+    const at = suction(liquid, T, required);
+    const left = (flow: number) => at(flow).headLeft;
     return starvedFlow({ lift: pump.head, resistance, left, healthy, single: required.rising });
   };
+  const settled = (liquid: FlowingLiquid, T?: number) => {
+    const resistance = system(liquid);
+    return settle((pump) => flowWith(pump, resistance, liquid, T));
+  };
+  let atRoom = fixed;
 
   return {
-    pump,
-    systemHead: (flow, liquid) => system(liquid)(flow),
-    suctionAt: (flow, liquid, T) => suction(liquid, T)(flow),
-    flowAt(liquid, T) {
-      if (!counted || T === undefined) return settled(system(liquid));
-      const at = suction(liquid, T);
-      return settled(system(liquid), (flow) => at(flow).headLeft);
+    get pump() {
+      return (atRoom ??= settled(coolantProperties(loop.coolant, ROOM)).pump);
     },
+    fixedPump: fixed,
+    settled,
+    systemHead: (flow, liquid) => system(liquid)(flow),
+    suctionAt: (flow, liquid, T) =>
+      suction(liquid, T, needOf(fixed ?? settled(liquid, T).pump))(flow),
+    flowAt: (liquid, T) => settled(liquid, T).flow,
     operatingPoint(liquid, T) {
       const resistance = system(liquid);
-      const at = suction(liquid, T);
-      const left = counted ? (flow: number) => at(flow).headLeft : undefined;
-      const flow = settled(resistance, left);
+      const { pump, flow, notes } = settle((p) => flowWith(p, resistance, liquid, T));
+      const required = needOf(pump);
+      const at = suction(liquid, T, required);
+      const left = counted ? (Q: number) => at(Q).headLeft : undefined;
       const lift = (Q: number) => pump.head(Q) * (left?.(Q) ?? 1);
       const here = at(flow);
       return {
@@ -130,6 +157,7 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
         headLeft: here.headLeft,
         notes: [
           ...pump.notesAt(flow),
+          ...notes,
           ...cores.flatMap((core) => core.notesAt(flow)),
           ...required.notesAt(flow),
           ...suctionNotes(loop, here.side, here),
@@ -150,26 +178,6 @@ function checkLiquid({ rho, mu }: FlowingLiquid): void {
   const range = [Number.MIN_VALUE, Number.MAX_VALUE] as const;
   if (!(rho > 0 && rho < Infinity)) throw new OutOfRangeError('hydraulics', 'rho', rho, range);
   if (!(mu > 0 && mu < Infinity)) throw new OutOfRangeError('hydraulics', 'mu', mu, range);
-}
-
-/** In order of flow; the suction hose first. */
-function headShares(
-  runs: readonly HoseGeometry[],
-  cores: readonly RatedLossModel[],
-  flow: number,
-  liquid: FlowingLiquid,
-): HeadShare[] {
-  const hose = (i: number): HeadShare => {
-    const { pressureDrop, velocity, reynolds, friction } = hoseDrop(runs[i]!, flow, liquid);
-    const head = headOf({ dp: pressureDrop, rho: liquid.rho });
-    return { part: HOSES[i]!, pressureDrop, head, velocity, reynolds, friction };
-  };
-  const core = (i: number): HeadShare => {
-    const pressureDrop = cores[i]!.at(flow, liquid);
-    const head = headOf({ dp: pressureDrop, rho: liquid.rho });
-    return { part: CORES[i]!, pressureDrop, head, velocity: null, reynolds: null, friction: null };
-  };
-  return [hose(0), hose(1), core(0), hose(2), core(1), hose(3)];
 }
 
 /** Central difference; one-sided without flow. Shown, not used to solve. */

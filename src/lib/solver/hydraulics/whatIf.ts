@@ -92,8 +92,8 @@ export interface PumpChoice {
 export function pumpChoices(loop: Loop, liquid: FlowingLiquid): readonly PumpChoice[] {
   const arranged = (arrangement: Pump['arrangement']) => {
     const model = hydraulicModel({ ...loop, pump: { ...loop.pump, arrangement } });
-    const flow = model.flowAt(liquid);
-    return { arrangement, flow, head: model.pump.head(flow) };
+    const { pump, flow } = model.settled(liquid);
+    return { arrangement, flow, head: pump.head(flow) };
   };
   const one = arranged('one');
   return [one, arranged('two-in-series'), arranged('two-in-parallel')].map((choice) => ({
@@ -103,9 +103,7 @@ export function pumpChoices(loop: Loop, liquid: FlowingLiquid): readonly PumpCho
 }
 
 /** The pump curve of each arrangement down to where it lifts nothing, in the order of {@link pumpChoices}. */
-export function pumpChoiceCurves(
-  loop: Loop,
-): readonly {
+export function pumpChoiceCurves(loop: Loop): readonly {
   readonly arrangement: Pump['arrangement'];
   readonly points: readonly HeadSample[];
 }[] {
@@ -115,7 +113,7 @@ export function pumpChoiceCurves(
   });
 }
 
-/** Flow with the pump at another voltage, m³/s. */
+/** Flow with these volts held on the pump's plug, whatever its feed, m³/s. */
 export function flowAtVolts(loop: Loop, liquid: FlowingLiquid, volts: number): number {
-  return hydraulicModel({ ...loop, pump: { ...loop.pump, volts } }).flowAt(liquid);
+  return hydraulicModel({ ...loop, feed: null, pump: { ...loop.pump, volts } }).flowAt(liquid);
 }

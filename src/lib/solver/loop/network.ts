@@ -73,7 +73,7 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
     forcing.table.at(T_out, k);
     const C = k[K.C]!;
     const flows = C > 0;
-    const pump = flows ? forcing.pumpHeat : 0;
+    const pump = flows ? (forcing.pumpHeatVaries ? k[K.pumpHeat]! : forcing.pumpHeat) : 0;
     const coolerIn = flows ? T_out + pump / C : cl;
     const frontIn = flows ? (C * cl + G_h * forcing.bayAir) / (C + G_h) : fl;
 

@@ -13,6 +13,8 @@ export interface LiquidFlow {
   readonly liquid: LiquidProperties;
   /** m³/s */
   readonly flow: number;
+  /** From the pump into the liquid, W. */
+  readonly pumpHeat: number;
 }
 
 /** Temperatures remembered by {@link PreparedLoop.flowAt}. */
@@ -77,7 +79,9 @@ export function prepareLoop(loop: Loop): PreparedLoop {
     flowAt(T) {
       const known = flows.get(T);
       if (known) return known;
-      const found = { liquid: liquidAt(T), flow: flowOf(T) };
+      const liquid = liquidAt(T);
+      const { flow, pump } = hydraulics.settled(liquid, inside(T));
+      const found = { liquid, flow, pumpHeat: pump.heatToLiquid };
       if (flows.size >= REMEMBERED) flows.clear();
       flows.set(T, found);
       return found;

@@ -21,26 +21,32 @@ export interface RoundAt {
  * close exactly; over a loop's spread of 20 K it moves by about 2 %.
  */
 export function roundAt(prepared: PreparedLoop, duty: Duty, air: AirSide, T: number): RoundAt {
-  const { hydraulics } = prepared;
-  const { liquid, flow } = prepared.flowAt(T);
+  const { liquid, flow, pumpHeat } = prepared.flowAt(T);
   const C = liquid.rho * liquid.cp * flow;
-  const pumpHeat = hydraulics.pump.heatToLiquid;
   const charge = chargeExchange(prepared, duty, flow, T + (C > 0 ? pumpHeat / C : 0), liquid);
   const front = frontExchange(prepared, air, flow, liquid);
-  return { T, liquid, flow, charge, front, round: roundOf(prepared, duty, C, charge, front) };
+  return {
+    T,
+    liquid,
+    flow,
+    charge,
+    front,
+    round: roundOf(prepared, duty, C, pumpHeat, charge, front),
+  };
 }
 
 function roundOf(
-  { loop, hydraulics }: PreparedLoop,
+  { loop }: PreparedLoop,
   duty: Duty,
   C: number,
+  pumpHeat: number,
   charge: ChargeExchange,
   front: FrontExchange,
 ): Round {
   const { soak, site, reservoir } = loop;
   return {
     C,
-    pumpHeat: hydraulics.pump.heatToLiquid,
+    pumpHeat,
     chargeConductance: charge.conductance,
     chargeAirIn: charge.airIn,
     statedHeat: charge.statedHeat,

@@ -3,6 +3,7 @@
  * m³/s, kg/s, W, W/K, J/K. Plain frozen data, no classes: it crosses to a worker as it is.
  */
 import type { Note } from '../errors';
+import type { PumpSupply } from '../feed/supply';
 
 // ---------------------------------------------------------------- the loop as described
 
@@ -164,7 +165,7 @@ export interface Pump {
   /** Head falls with flow; at least two points; SI (m³/s, m of the liquid pumped). */
   readonly curve: readonly PumpPoint[];
   readonly ratedVolts: number;
-  /** At the pump's own terminals, running. */
+  /** At the pump's own terminals, running; not used where the loop's feed is described. */
   readonly volts: number;
   /** `brushed`: speed follows volts. `held-speed`: speed held down to `cutoutVolts`, then nothing. */
   readonly motor: 'brushed' | 'held-speed';
@@ -257,6 +258,8 @@ export interface Loop {
   readonly frontExchanger: FrontExchanger;
   readonly hoses: Hoses;
   readonly pump: Pump;
+  /** How the pump is fed; its volts are then solved and those stated ignored. None: as stated. */
+  readonly feed?: PumpSupply | null;
   readonly reservoir: Reservoir;
   readonly fans: Fans;
   readonly airPath: AirPath;

@@ -1,0 +1,76 @@
+import type { FieldGroup } from './types';
+
+/** How the pump answers to the volts it is left with. */
+export const feedDraw: FieldGroup = {
+  id: 'feedDraw',
+  title: 'What the pump draws',
+  fields: [
+    {
+      kind: 'choice',
+      path: 'feed.draw',
+      label: 'Current of the pump',
+      choices: [
+        { value: 'pump-law', label: 'by the pump’s own law' },
+        { value: 'constant-torque', label: 'one torque: one current' },
+        { value: 'constant-power', label: 'one power: fewer volts, more current' },
+        { value: 'table', label: 'measured at several volts' },
+      ],
+      default: 'pump-law',
+      standing: 'common practice',
+      ask: 'Its own law: brushed draws with speed cubed, an electronic one holds its power; rated amperes are its rated watts over volts.',
+    },
+    {
+      kind: 'table',
+      path: 'feed.table',
+      label: 'Current measured, all pumps together',
+      columns: [
+        { key: 'volts', label: 'Volts', kind: 'quantity', quantity: 'voltage', min: 0, max: 60 },
+        {
+          key: 'current',
+          label: 'Current',
+          kind: 'quantity',
+          quantity: 'current',
+          min: 0.001,
+          max: 500,
+        },
+      ],
+      default: [
+        ['8 V', '2.9 A'],
+        ['10 V', '3.7 A'],
+        ['12 V', '4.5 A'],
+        ['13.5 V', '5.2 A'],
+        ['15 V', '5.9 A'],
+      ],
+      standing: 'from memory',
+      minRows: 2,
+      maxRows: 16,
+      ask: 'On the bench or in the vehicle with a supply; up to the battery’s volts. The rows given are invented.',
+    },
+    {
+      kind: 'quantity',
+      path: 'feed.shutOffShare',
+      label: 'Power with the outlet pinched shut, share of that with free flow',
+      symbol: 'k',
+      quantity: 'percent',
+      default: '100 %',
+      standing: 'common practice',
+      min: 0.2,
+      max: 1,
+      ask: '100 %: the rated power was measured in this loop. Less: it belongs to free flow, and the current follows the flow.',
+      typical: { text: 'centrifugal pumps 50 to 80 %', standing: 'from memory' },
+    },
+    {
+      kind: 'quantity',
+      path: 'feed.armatureResistance',
+      label: 'Pump motor standing still, between its pins',
+      symbol: 'R_a',
+      quantity: 'resistance',
+      default: '0.3 ohm',
+      standing: 'from memory',
+      min: 0,
+      max: 100,
+      ask: 'Brushed pumps; ohm-meter at the plug, shaft turned a little between readings; 0: not known.',
+      typical: { text: 'a tenth to a fifth of rated volts over amperes', standing: 'from memory' },
+    },
+  ],
+};

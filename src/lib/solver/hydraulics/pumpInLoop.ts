@@ -1,0 +1,85 @@
+/** Pump and flow of a loop, with the volts stated or with those a feed leaves. */
+import type { Note } from '../errors';
+import { breakerBehaviour } from '../feed/breaker';
+import { STOPPED_WORDS, suppliedPump, type PumpSupply, type SuppliedPump } from '../feed/supply';
+import type { Loop } from '../loop/types';
+import { pumpAt, type PumpModel } from './pump';
+
+export interface SettledPump {
+  readonly pump: PumpModel;
+  /** m³/s; 0 when it does not run. */
+  readonly flow: number;
+  /** Null where the volts are stated. */
+  readonly supplied: SuppliedPump | null;
+  /** What must be told of the feed. */
+  readonly notes: readonly Note[];
+}
+
+export interface PumpInLoop {
+  /** Where the pump settles in a loop that has it flow so, m³/s. */
+  settle(flowWith: (pump: PumpModel) => number): SettledPump;
+  /** The pump, where its volts do not depend on the loop; null where they do. */
+  readonly fixed: PumpModel | null;
+}
+
+/**
+ * Prepare the pump of a loop. Stated volts, and a feed whose current does not depend on the flow, are
+ * settled once; else volts and flow are found together for every liquid.
+ * @throws as {@link pumpAt} and {@link suppliedPump}
+ */
+export function pumpInLoop(loop: Loop): PumpInLoop {
+  const { pump, feed } = loop;
+  const at = pumpAt(pump);
+  if (!feed) {
+    const fixed = at(pump.volts);
+    return {
+      fixed,
+      settle: (flowWith) => ({ pump: fixed, flow: flowWith(fixed), supplied: null, notes: [] }),
+    };
+  }
+  const modelOn = (supplied: SuppliedPump) =>
+    supplied.status === 'runs'
+      ? at(supplied.volts, { electricPower: supplied.power })
+      : at(0, { electricPower: 0, stopped: STOPPED_WORDS[supplied.reason] });
+  const settled = (supplied: SuppliedPump, model: PumpModel, flow: number): SettledPump => ({
+    pump: model,
+    flow,
+    supplied,
+    notes: breakerNotes(feed, supplied),
+  });
+  if (feed.shutOffShare === 1 || feed.draw.kind === 'table') {
+    const supplied = suppliedPump(pump, feed, () => 1);
+    const fixed = modelOn(supplied);
+    return { fixed, settle: (flowWith) => settled(supplied, fixed, flowWith(fixed)) };
+  }
+  return {
+    fixed: null,
+    settle(flowWith) {
+      const flowShare = (volts: number) => {
+        const model = at(volts);
+        return model.runOut > 0 ? flowWith(model) / model.runOut : 0;
+      };
+      const supplied = suppliedPump(pump, feed, flowShare);
+      const model = modelOn(supplied);
+      return settled(supplied, model, flowWith(model));
+    },
+  };
+}
+
+/** A breaker that opens leaves nothing steady: the state given is the one between its trips. */
+function breakerNotes({ breaker }: PumpSupply, supplied: SuppliedPump): Note[] {
+  if (!breaker || supplied.status === 'stopped') return [];
+  const { kind } = breakerBehaviour(breaker.thermal, supplied.current, breaker.ambient);
+  if (kind === 'holds') return [];
+  return [
+    {
+      code: 'feed.breaker-opens',
+      message:
+        kind === 'cycles'
+          ? 'the breaker opens and closes again at this current: the flow shown is the one between trips'
+          : 'the breaker opens at this current and stays open: the flow shown is the one before it does',
+      quantity: 'feed.protection.rating',
+      value: supplied.current,
+    },
+  ];
+}
