@@ -1,0 +1,250 @@
+/** Rates of change of the loop with its feedbacks, in one mode. */
+import { heatOfVaporisation } from '../../fluids/vaporisation';
+import { ICE_POINT } from '../../fluids/ice';
+import type { ThermalBreaker } from '../../feed/breaker';
+import { COEFFICIENTS, K } from '../forcing';
+import type { NodeCapacities } from '../thermalMass';
+import type { Loop } from '../types';
+import type { Layout } from './layout';
+import type { UnderhoodFeature } from './types';
+import type { ModeForcing } from './variants';
+
+/** What holds between two events. */
+export interface Mode {
+  readonly forcing: ModeForcing;
+  /** Ice and water stand together in the reservoir. */
+  readonly melting: boolean;
+  readonly boils: {
+    readonly reservoir: boolean;
+    readonly charge: boolean;
+    readonly front: boolean;
+  };
+  /** Through the breaker, A. */
+  readonly current: number;
+}
+
+/** What can be read off a state besides the state itself. */
+export interface EventReading {
+  reservoir: number;
+  T_out: number;
+  coolerIn: number;
+  frontIn: number;
+  /** Arriving back at the reservoir. */
+  returning: number;
+  chargeOut: number;
+  bayAir: number;
+  flow: number;
+  heatIn: number;
+  heatOut: number;
+  /** Heat a liquid would warm by, or boils by, W. */
+  reservoirHeat: number;
+  chargeHeat: number;
+  frontHeat: number;
+}
+
+/** What of the loop enters the rates. */
+export interface NetworkParts {
+  readonly loop: Loop;
+  readonly layout: Layout;
+  /** The reservoir with its ice melted; hoses left out where they have cells. */
+  readonly capacity: NodeCapacities;
+  /** Of one cell of each run, J/K, in order of flow. */
+  readonly cellCapacity: readonly number[];
+  readonly boilingPoint: number;
+  readonly specificHeat: number;
+  readonly breaker: ThermalBreaker | null;
+  readonly breakerOutside: boolean;
+  readonly underhood: UnderhoodFeature | null;
+}
+
+export interface EventNetwork {
+  rates(mode: Mode, y: Float64Array, out: Float64Array): void;
+  read(mode: Mode, y: Float64Array): EventReading;
+  /** Temperature of the reservoir, K: the cheap part of a reading. */
+  reservoir(mode: Mode, y: Float64Array): number;
+  /** Latent heat at the boiling point, J/kg. */
+  readonly latent: number;
+}
+
+/** A breaker is not let below this share of its rating, whatever the bay does. */
+const LEAST_HOLD = 0.05;
+
+/**
+ * The five nodes of the warm-up with what may be added to them.
+ *
+ * The reservoir is followed by its heat, written as the temperature its liquid would have with all of
+ * its mass there and no ice: y = 273.15 K + H / C. Ice stands at y < 273.15 K, its mass the missing heat
+ * over the heat of fusion; with steam gone the same heat belongs to less liquid.
+ *
+ * A boiling liquid keeps its temperature; its surplus of heat leaves as steam at once, through the cap.
+ * The reservoir makes up for what other parts boil off, at its own temperature.
+ *
+ * A run of hose is a row of equal, well-mixed cells: the mean time through it is exact, a step arrives
+ * spread over the mean time divided by the root of the number of cells. Bay heat enters the cells of the
+ * transfer run in such shares that a steady round takes up exactly what the steady solution says.
+ */
+export function eventNetwork(parts: NetworkParts): EventNetwork {
+  const { loop, layout, capacity, cellCapacity, breaker, underhood } = parts;
+  const { boilingPoint: T_b, specificHeat: cp } = parts;
+  const { soak, reservoir, site } = loop;
+  const s = reservoir.shortCircuit;
+  const G_e = soak.engineConductance;
+  const T_e = soak.engineTemperature;
+  const G_h = soak.hoseConductance;
+  const G_r = soak.reservoirConductance;
+  const { vapour, breaker: iBreaker, bay: iBay, cells: N, firstCell } = layout;
+  const latent = vapour >= 0 ? heatOfVaporisation(T_b) : NaN;
+  const lastCell = (run: number) => firstCell + (run + 1) * N - 1;
+  const k = new Float64Array(COEFFICIENTS);
+  const reading: EventReading = {
+    reservoir: 0,
+    T_out: 0,
+    coolerIn: 0,
+    frontIn: 0,
+    returning: 0,
+    chargeOut: 0,
+    bayAir: 0,
+    flow: 0,
+    heatIn: 0,
+    heatOut: 0,
+    reservoirHeat: 0,
+    chargeHeat: 0,
+    frontHeat: 0,
+  };
+
+  function tankOf(mode: Mode, y: Float64Array): number {
+    if (mode.boils.reservoir) return T_b;
+    if (mode.melting) return ICE_POINT;
+    if (vapour < 0 || y[vapour] === 0) return y[0]!;
+    const share = 1 - (cp * y[vapour]!) / capacity.reservoir;
+    return ICE_POINT + (y[0]! - ICE_POINT) / share;
+  }
+
+  /** One run of cells fed at `T_in`, each taking `g` W/K from the bay. @returns heat taken, W */
+  function run(
+    index: number,
+    C: number,
+    T_in: number,
+    g: number,
+    bay: number,
+    y: Float64Array,
+    out: Float64Array,
+  ): number {
+    let before = T_in;
+    let taken = 0;
+    const first = firstCell + index * N;
+    for (let i = first; i < first + N; i++) {
+      const T = y[i]!;
+      const heat = g === 0 ? 0 : g * (bay - T);
+      out[i] = (C * (before - T) + heat) / cellCapacity[index]!;
+      taken += heat;
+      before = T;
+    }
+    return taken;
+  }
+
+  function rates(mode: Mode, y: Float64Array, out: Float64Array): void {
+    const { base, inletGain } = mode.forcing;
+    const tank = tankOf(mode, y);
+    const cl = y[1]!;
+    const cm = y[2]!;
+    const fl = y[3]!;
+    const fm = y[4]!;
+    const bay = iBay >= 0 ? y[iBay]! : base.bayAir;
+    const back = N > 0 ? y[lastCell(3)]! : fl;
+    const T_out = s * back + (1 - s) * tank;
+    base.table.at(T_out, k);
+    const C = k[K.C]!;
+    const flows = C > 0;
+    const pump = flows ? base.pumpHeat : 0;
+
+    let coolerIn: number;
+    let frontIn: number;
+    let hose: number;
+    if (N === 0) {
+      coolerIn = flows ? T_out + pump / C : cl;
+      frontIn = flows ? (C * cl + G_h * bay) / (C + G_h) : fl;
+      hose = flows ? C * (frontIn - cl) : 0;
+    } else {
+      const g = G_h === 0 ? 0 : flows ? C * Math.expm1(Math.log1p(G_h / C) / N) : G_h / N;
+      run(0, C, T_out, 0, bay, y, out);
+      run(1, C, flows ? y[lastCell(0)]! + pump / C : cl, 0, bay, y, out);
+      hose = run(2, C, cl, g, bay, y, out);
+      run(3, C, fl, 0, bay, y, out);
+      coolerIn = flows ? y[lastCell(1)]! : cl;
+      frontIn = flows ? y[lastCell(2)]! : fl;
+    }
+
+    let airIn = k[K.chargeAirIn]!;
+    if (underhood && inletGain > 0) {
+      airIn += inletGain * underhood.inletShare * (bay - base.bayAir);
+    }
+    const charge = base.statedHeat ?? k[K.chargeAir]! * (airIn - cm);
+    const intoCharge = k[K.chargeLiquid]! * (cm - coolerIn);
+    const engine = G_e * (T_e - cl);
+    const intoFrontMetal = k[K.frontLiquid]! * (frontIn - fm);
+    const front = k[K.frontAir]! * (fm - base.freshAir);
+    const bayHeat = G_r * (bay - tank);
+
+    const tankHeat = (1 - s) * C * (back - tank) + bayHeat;
+    const chargeHeat = C * (coolerIn - cl) + intoCharge + engine;
+    const frontHeat = C * (frontIn - fl) - intoFrontMetal;
+    out[0] = tankHeat / capacity.reservoir;
+    out[1] = chargeHeat / capacity.chargeLiquid;
+    out[2] = (charge - intoCharge) / capacity.chargeMetal;
+    out[3] = frontHeat / capacity.frontLiquid;
+    out[4] = (intoFrontMetal - front) / capacity.frontMetal;
+    out[5] = charge + engine + pump + hose + bayHeat;
+    out[6] = front;
+    if (vapour >= 0) {
+      const { reservoir: tankBoils, charge: chargeBoils, front: frontBoils } = mode.boils;
+      // Made up for by the reservoir: warmed to the boiling point first, then boiled off.
+      const each = latent + cp * (T_b - tank);
+      const elsewhere = (chargeBoils ? chargeHeat / each : 0) + (frontBoils ? frontHeat / each : 0);
+      const here = tankBoils ? tankHeat / latent : 0;
+      out[vapour] = elsewhere + here;
+      if (chargeBoils) out[1] = 0;
+      if (frontBoils) out[3] = 0;
+      if (elsewhere !== 0 || here !== 0) {
+        const gone = elsewhere * cp * (tank - ICE_POINT) + here * (latent + cp * (T_b - ICE_POINT));
+        out[0] = (tankHeat - gone) / capacity.reservoir;
+      }
+    }
+    if (breaker) {
+      const around = parts.breakerOutside ? site.ambientTemperature : bay;
+      const left = 1 - breaker.lossPerKelvin * (around - breaker.referenceTemperature);
+      const ratio = mode.current / (breaker.rating * Math.max(left, LEAST_HOLD));
+      // The state is kept less one: it is sharpest where the breaker opens.
+      out[iBreaker] = (ratio * ratio - 1 - y[iBreaker]!) / breaker.timeConstant;
+    }
+    if (underhood) {
+      const towards = base.bayAir + underhood.liquidGain * (tank - site.ambientTemperature);
+      out[iBay] = (towards - bay) / underhood.timeConstant;
+    }
+
+    reading.reservoir = tank;
+    reading.T_out = T_out;
+    reading.coolerIn = coolerIn;
+    reading.frontIn = frontIn;
+    reading.returning = back;
+    reading.bayAir = bay;
+    reading.flow = k[K.flow]!;
+    reading.heatIn = out[5]!;
+    reading.heatOut = front;
+    reading.reservoirHeat = tankHeat;
+    reading.chargeHeat = chargeHeat;
+    reading.frontHeat = frontHeat;
+    reading.chargeOut = base.statedHeat === null ? airIn - k[K.chargeShare]! * (airIn - cm) : NaN;
+  }
+
+  const scratch = new Float64Array(layout.dimension);
+  return {
+    rates,
+    reservoir: tankOf,
+    latent,
+    read(mode, y) {
+      rates(mode, y, scratch);
+      return reading;
+    },
+  };
+}

@@ -1,0 +1,70 @@
+/** What drives the loop in each mode: pump moving or standing, fans on or off, duty by duty. */
+import { airModel } from '../../airside/face';
+import { forcingOf, type Forcing } from '../forcing';
+import { prepareLoop, type PreparedLoop } from '../prepare';
+import type { AirSide, Segment } from '../types';
+import type { EventRequest } from './types';
+
+export interface ModeForcing {
+  readonly base: Forcing;
+  /** Kelvin at the charge cooler's air inlet for each kelvin at the compressor's. */
+  readonly inletGain: number;
+}
+
+export interface Variants {
+  /** The loop with its pump at work and its fans on. */
+  readonly prepared: PreparedLoop;
+  forcing(segment: Segment, moves: boolean, fansOn: boolean): ModeForcing;
+}
+
+/**
+ * Modes of a loop, each worked out when first asked for. Flow, charge air and air side are shared by
+ * the modes in which they are the same.
+ */
+export function variantsOf(given: PreparedLoop, { cavitation }: EventRequest): Variants {
+  const { pump } = given.loop;
+  const same = cavitation === undefined || cavitation === (pump.cavitation ?? 'ignored');
+  const prepared = same ? given : prepareLoop({ ...given.loop, pump: { ...pump, cavitation } });
+  const { loop } = prepared;
+
+  const standing = once(() => ({
+    ...prepareLoop({ ...loop, feed: null, pump: { ...loop.pump, volts: 0 } }),
+    chargeAt: prepared.chargeAt,
+    airAt: prepared.airAt,
+  }));
+  const airFansOff = once(() => {
+    const air = airModel({ ...loop, fans: { ...loop.fans, volts: 0 } });
+    const known = new Map<number, AirSide>();
+    return (speed: number) => {
+      const side = known.get(speed) ?? air.at(speed);
+      known.set(speed, side);
+      return side;
+    };
+  });
+  const mode = (moves: boolean, fansOn: boolean) =>
+    once(() => {
+      const ready = moves ? prepared : standing();
+      return forcingOf(fansOn ? ready : { ...ready, airAt: airFansOff() });
+    });
+  const modes = [mode(false, false), mode(false, true), mode(true, false), mode(true, true)];
+
+  return {
+    prepared,
+    forcing(segment, moves, fansOn) {
+      const base = modes[(moves ? 2 : 0) + (fansOn ? 1 : 0)]!()(segment);
+      return { base, inletGain: inletGain(prepared, base) };
+    },
+  };
+}
+
+/** Compression multiplies the inlet's absolute temperature, bypass or not, by one ratio. */
+function inletGain({ loop, chargeAt }: PreparedLoop, { duty, statedHeat }: Forcing): number {
+  const state = statedHeat === null ? chargeAt(duty) : null;
+  if (!state) return 0;
+  return state.compressorOutlet / (loop.site.ambientTemperature + duty.intakeRise);
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => (made ??= { value: make() }).value;
+}
