@@ -5,7 +5,7 @@
  * dimension shows. Returns complaints; an empty list is a sheet that holds.
  */
 import katex from 'katex';
-import type { Unit } from 'mathjs';
+import type { MathNode, Unit } from 'mathjs';
 import { math } from '$lib/math';
 import type { Formula, Line, NamedFunction } from '$lib/solver/formula';
 import { SI_UNIT, type Quantity } from '$lib/solver/quantity';
@@ -38,7 +38,16 @@ function inSI(amount: Amount, quantity: Quantity): number {
   return amount.toNumber(si);
 }
 
-const read = (expr: string): Amount => math.parse(expr).evaluate() as Amount;
+const parsed = new Map<string, MathNode>();
+
+/** The same few formulas and numbers come again for every duty and job. */
+function parse(expr: string): MathNode {
+  let node = parsed.get(expr);
+  if (!node) parsed.set(expr, (node = math.parse(expr)));
+  return node;
+}
+
+const read = (expr: string): Amount => parse(expr).evaluate() as Amount;
 
 /** The printed number moved by `steps` half units of its last place, with its unit. */
 const moved = ({ expr, value, halfUlp }: Formatted, steps: number): Amount =>
@@ -57,12 +66,23 @@ function evaluate(formula: Formula, amounts: Readonly<Record<string, Amount>>): 
   const functions = Object.fromEntries(
     Object.entries(formula.functions ?? {}).map(([name, fn]) => [name, withUnits(fn)]),
   );
-  const result = math.parse(formula.expr).evaluate({ ...functions, ...amounts }) as Amount;
+  const result = parse(formula.expr).evaluate({ ...functions, ...amounts }) as Amount;
   return inSI(result, formula.gives.quantity);
 }
 
-/** Complaints about one formula with numbers put in. */
+const walked = new Map<string, string[]>();
+
+/** As {@link walkAnew}; a formula without curves of its own is walked once per set of numbers. */
 function walkFormula(formula: Formula, x: X, value: number, system: UnitSystem): string[] {
+  if (formula.functions) return walkAnew(formula, x, value, system);
+  const key = JSON.stringify([formula, x, value, system]);
+  let complaints = walked.get(key);
+  if (!complaints) walked.set(key, (complaints = walkAnew(formula, x, value, system)));
+  return complaints;
+}
+
+/** Complaints about one formula with numbers put in. */
+function walkAnew(formula: Formula, x: X, value: number, system: UnitSystem): string[] {
   const complaints: string[] = [];
   const keys = Object.keys(formula.terms);
   const missing = keys.filter((key) => !Number.isFinite(formula.filled(x)[key]));
