@@ -2,6 +2,7 @@
 import type { Side } from '$lib/job/evaluate';
 import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
 import { pumpHeat } from '$lib/solver/hydraulics/formulas';
+import { settledIn } from '$lib/solver/hydraulics/pumpInLoop';
 import {
   bayAir,
   boilingMargin,
@@ -55,7 +56,7 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
       },
       { statement: 'Heat from the bay into the reservoir' },
     ),
-    ...pumpLines(side),
+    ...pumpLines(side, s),
     ...meetingLines(side, s),
     formulaLine(
       boilingMargin,
@@ -113,12 +114,15 @@ function meetingLines({ loop }: Side, s: SteadySolution): Line[] {
   ];
 }
 
-function pumpLines({ loop, prepared }: Side): Line[] {
+function pumpLines({ loop, prepared }: Side, { liquid }: SteadySolution): Line[] {
   if (!prepared.ok) return [];
   return [
     formulaLine(
       pumpHeat,
-      { x: loop.pump.heatShare, P: prepared.value.hydraulics.pump.electricPower },
+      {
+        x: loop.pump.heatShare,
+        P: settledIn(prepared.value.hydraulics, liquid).pump.electricPower,
+      },
       {
         statement: 'Heat from the pump',
         why: 'What a pump takes from the battery ends as heat, most of it in the liquid.',

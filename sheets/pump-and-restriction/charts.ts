@@ -2,6 +2,7 @@
 import type { Side } from '$lib/job/evaluate';
 import type { Chart, Curve, SideName, Spot } from '$lib/kit';
 import { endOfCurve, pumpCurve, systemCurveWithin } from '$lib/solver/hydraulics/curves';
+import { modelIn } from '$lib/solver/hydraulics/pumpInLoop';
 import {
   BORE_SPAN,
   flowAgainstBore,
@@ -22,7 +23,9 @@ function drawn(found: Side, candidate: Side | null) {
     { name: 'candidate' as SideName, side: candidate },
   ].flatMap(({ name, side }) => {
     const s = settledOf(side);
-    return side?.prepared.ok && s ? [{ name, side, s, model: side.prepared.value.hydraulics }] : [];
+    return side?.prepared.ok && s
+      ? [{ name, side, s, model: modelIn(side.prepared.value.hydraulics, s.liquid) }]
+      : [];
   });
 }
 

@@ -1,4 +1,5 @@
 /** Pump and restriction as data: results, lines, findings of the duty shown. */
+import { modelIn } from '$lib/solver/hydraulics/pumpInLoop';
 import { say, type ContentOf } from '../types';
 import { dutyOf } from '../wiring/duty';
 import {
@@ -40,7 +41,7 @@ export const content: ContentOf = (side) => {
     };
   }
   const s = outcome.value;
-  const model = prepared.value.hydraulics;
+  const model = modelIn(prepared.value.hydraulics, s.liquid);
   if (s.status === 'no-flow') {
     return {
       results: results(side, model, s),
@@ -55,14 +56,14 @@ export const content: ContentOf = (side) => {
       ...hoseLines(loop, s),
       ...coreLines(loop, s),
       operatingLine(model, s),
-      ...powerLines(loop, s),
+      ...powerLines(loop, model, s),
       ...(s.status === 'balanced' ? riseLines(s) : []),
       ...suctionLines(loop, s),
       ...secondPumpLines(loop, model, s),
     ],
     findings: [
       ...stateFinding(s, side),
-      ...voltsFinding(side, s),
+      ...voltsFinding(side, model, s),
       ...curveFinding(s),
       largestFinding(s),
       ...fittingFinding(side, s),

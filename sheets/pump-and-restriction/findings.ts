@@ -49,7 +49,7 @@ export function soldFlowFinding(model: HydraulicModel, s: SteadySolution): Findi
 }
 
 /** Volts lost on the way to a pump that follows its volts. */
-export function voltsFinding({ loop }: Side, s: SteadySolution): Finding[] {
+export function voltsFinding({ loop }: Side, model: HydraulicModel, s: SteadySolution): Finding[] {
   const { pump } = loop;
   const { speedRatio, flow } = s.operating;
   if (pump.motor !== 'brushed' || !(speedRatio < SLOW)) return [];
@@ -58,7 +58,7 @@ export function voltsFinding({ loop }: Side, s: SteadySolution): Finding[] {
     {
       code: 'volts-low',
       level: speedRatio < VERY_SLOW ? 'act' : 'watch',
-      sentence: say`With ${q(pump.volts, 'voltage')} on its plug instead of ${q(pump.ratedVolts, 'voltage')} the pump turns at ${q(speedRatio, 'percent')} of its speed. At full volts this loop would flow ${q(full, 'volumeFlow')} instead of ${q(flow, 'volumeFlow')}: a thicker feed costs less than a pump.`,
+      sentence: say`With ${q(model.pump.volts, 'voltage')} on its plug instead of ${q(pump.ratedVolts, 'voltage')} the pump turns at ${q(speedRatio, 'percent')} of its speed. At full volts this loop would flow ${q(full, 'volumeFlow')} instead of ${q(flow, 'volumeFlow')}: a thicker feed costs less than a pump.`,
     },
   ];
 }

@@ -12,19 +12,22 @@ import {
   systemHeadAt,
   wireToWater,
 } from '$lib/solver/hydraulics/formulas';
+import { electricalInput } from '$lib/solver/feed/circuitFormulas';
+import { pumpCount } from '$lib/solver/feed/supply';
 import type { HydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
+import { settledIn } from '$lib/solver/hydraulics/pumpInLoop';
 import { pumpChoices, type PumpChoice } from '$lib/solver/hydraulics/whatIf';
 import type { Loop, SteadySolution } from '$lib/solver/loop/types';
 
 /** Speed at the voltage measured, and what it leaves of the head. */
 export function speedLines({ pump }: Loop, model: HydraulicModel): Line[] {
-  const { speedRatio: s, rated } = model.pump;
+  const { speedRatio: s, rated, volts } = model.pump;
   return [
     ...(pump.motor === 'brushed'
       ? [
           formulaLine(
             speedFromVolts,
-            { U: pump.volts, U_r: pump.ratedVolts },
+            { U: volts, U_r: pump.ratedVolts },
             {
               id: 'speed-ratio',
               statement: 'Speed of the pump at the volts on its plug',
@@ -55,19 +58,32 @@ export function speedLines({ pump }: Loop, model: HydraulicModel): Line[] {
 }
 
 /** Power in the liquid, power in the wires, one over the other. */
-export function powerLines({ pump }: Loop, s: SteadySolution): Line[] {
+export function powerLines({ pump }: Loop, model: HydraulicModel, s: SteadySolution): Line[] {
   const { flow: Q, head: H, speedRatio } = s.operating;
   const inLiquid = formulaLine(
     hydraulicPowerFormula,
     { rho: s.liquid.density, Q, H },
     { id: 'hydraulic-power', statement: 'Power that moves the liquid' },
   );
-  const n = pump.arrangement === 'one' ? 1 : 2;
-  const inWires = formulaLine(
-    affinityPower,
-    { n, P_r: pump.electricPower, s: speedRatio },
-    { id: 'electrical-input', statement: 'Electrical input at this speed' },
-  );
+  const { supplied } = settledIn(model, s.liquid);
+  const inWires =
+    supplied?.status === 'runs'
+      ? formulaLine(
+          electricalInput,
+          { V_p: supplied.volts, I: supplied.current },
+          {
+            id: 'electrical-input',
+            statement: 'Electrical input behind its feed',
+            notes: [
+              { code: 'from-feed', message: 'Volts and current from the sheet of the feed.' },
+            ],
+          },
+        )
+      : formulaLine(
+          affinityPower,
+          { n: pumpCount(pump), P_r: pump.electricPower, s: speedRatio },
+          { id: 'electrical-input', statement: 'Electrical input at this speed' },
+        );
   if (!(inWires.value > 0)) return [inLiquid];
   return [
     inLiquid,

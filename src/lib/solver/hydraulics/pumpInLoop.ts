@@ -2,7 +2,8 @@
 import type { Note } from '../errors';
 import { breakerBehaviour } from '../feed/breaker';
 import { STOPPED_WORDS, suppliedPump, type PumpSupply, type SuppliedPump } from '../feed/supply';
-import type { Loop } from '../loop/types';
+import type { LiquidState, Loop } from '../loop/types';
+import type { HydraulicModel } from './operatingPoint';
 import { pumpAt, type PumpModel } from './pump';
 
 export interface SettledPump {
@@ -83,3 +84,13 @@ function breakerNotes({ breaker }: PumpSupply, supplied: SuppliedPump): Note[] {
     },
   ];
 }
+
+/** Pump, flow and feed in a state that was solved. */
+export const settledIn = (
+  model: HydraulicModel,
+  { density: rho, viscosity: mu, temperature }: LiquidState,
+): SettledPump => model.settled({ rho, mu }, temperature);
+
+/** The model with its pump as it runs on the liquid of a state that was solved. */
+export const modelIn = (model: HydraulicModel, liquid: LiquidState): HydraulicModel =>
+  model.fixedPump ? model : { ...model, pump: settledIn(model, liquid).pump };
