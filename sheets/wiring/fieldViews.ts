@@ -69,7 +69,8 @@ export function fieldView(
   return {
     spec: specOf(field),
     found: stateOf(value),
-    ...(planned && { candidate: candidateStateOf(planned, value) }),
+    // Words of the title block belong to the job, not to a side.
+    ...(planned && field.kind !== 'text' && { candidate: candidateStateOf(planned, value) }),
     ...(field.kind === 'quantity' && {
       notes: {
         plusMinus: value.pmText ?? '',
