@@ -2,7 +2,7 @@
 import type { Side } from '$lib/job/evaluate';
 import { chargeHeat } from '$lib/solver/charge/coolingFormulas';
 import { formulaLine, type Line } from '$lib/solver/formula';
-import { restoringSum, temperatureApart, timeConstantFormula } from '$lib/solver/loop/timeFormulas';
+import { peakRise, restoringSum, timeConstantFormula } from '$lib/solver/loop/timeFormulas';
 import { restoring } from '$lib/solver/loop/timeScale';
 import type { SteadySolution } from '$lib/solver/loop/types';
 import type { PullStart } from '$lib/solver/reservoir/pullStart';
@@ -111,10 +111,10 @@ function followed(study: Study): Line[] {
   if (!present) return [];
   return [
     formulaLine(
-      temperatureApart,
+      peakRise,
       {
-        T_1: present.pull.peakReservoir.value,
-        T_2: present.pull.history.reservoir[0]!,
+        T_peak: present.pull.peakReservoir.value,
+        T_before: present.pull.history.reservoir[0]!,
       },
       {
         id: 'rise-followed',

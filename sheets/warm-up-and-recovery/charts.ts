@@ -58,7 +58,7 @@ export function temperatureChart(found: Side, candidate: Side | null): Chart {
     const drive = driveOf(side);
     if (!drive?.run.peakCharge) return;
     const { t, value } = drive.run.peakCharge;
-    spots.push({ label: 'highest charge air', side: name, x: t, y: value });
+    spots.push({ label: 'peak', side: name, x: t, y: value });
   };
   mark(found, 'found');
   if (candidate) mark(candidate, 'candidate');

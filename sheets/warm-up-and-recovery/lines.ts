@@ -64,8 +64,8 @@ function closedFormLines(f: ClosedForm, C: number): Line[] {
     tau,
     closed,
     formulaLine(
-      time.temperatureApart,
-      { T_1: f.T_integrated, T_2: closed.value },
+      time.integrationGap,
+      { T_int: f.T_integrated, T_closed: closed.value },
       {
         id: 'closed-form-check',
         statement: 'The integration at that time, less the closed form',
@@ -110,8 +110,8 @@ function peakLines(
   if (hardest) {
     lines.push(
       formulaLine(
-        time.temperatureApart,
-        { T_1: hardest.peak, T_2: hardest.before },
+        time.peakRise,
+        { T_peak: hardest.peak, T_before: hardest.before },
         {
           id: 'hardest-rise',
           statement: 'Rise of the reservoir in and after the hardest segment',

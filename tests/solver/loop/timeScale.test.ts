@@ -8,7 +8,8 @@ import { steady } from '$lib/solver/loop/steady';
 import {
   approachInTime,
   restoringSum,
-  temperatureApart,
+  integrationGap,
+  peakRise,
   timeConstantFormula,
 } from '$lib/solver/loop/timeFormulas';
 import { restoring } from '$lib/solver/loop/timeScale';
@@ -38,8 +39,9 @@ describe('the lines compute what the solver computes', () => {
       ),
     );
   });
-  it('difference of two temperatures', () => {
-    expect(temperatureApart.value({ T_1: 320.5, T_2: 300 })).toBe(20.5);
+  it('differences keep their sign', () => {
+    expect(peakRise.value({ T_peak: 320.5, T_before: 300 })).toBe(20.5);
+    expect(integrationGap.value({ T_int: 300, T_closed: 301.5 })).toBe(-1.5);
   });
 });
 

@@ -54,12 +54,27 @@ export const approachInTime = defineFormula({
   source: SOURCES.lumpedCapacity,
 });
 
-/** Two temperatures apart: closed form and integration, peak and start. */
-export const temperatureApart = defineFormula({
-  id: 'loop.temperature-apart',
-  expr: 'T_1 - T_2',
-  gives: difference('\\Delta T', 'difference'),
-  terms: { T_1: temperature('T_1', 'the one'), T_2: temperature('T_2', 'the other') },
+/** What the integration gives beyond the closed form. */
+export const integrationGap = defineFormula({
+  id: 'loop.integration-gap',
+  expr: 'T_int - T_closed',
+  gives: difference('\\Delta T_{int}', 'integration above the closed form'),
+  terms: {
+    T_int: temperature('T_{int}', 'temperature by integration'),
+    T_closed: temperature('T(t)', 'temperature by the closed form'),
+  },
+  source: SOURCES.definition,
+});
+
+/** How far something lifted a temperature. */
+export const peakRise = defineFormula({
+  id: 'loop.peak-rise',
+  expr: 'T_peak - T_before',
+  gives: difference('\\Delta T_{peak}', 'rise to the peak'),
+  terms: {
+    T_peak: temperature('T_{peak}', 'highest temperature, by integration'),
+    T_before: temperature('T_{before}', 'temperature before'),
+  },
   source: SOURCES.definition,
 });
 

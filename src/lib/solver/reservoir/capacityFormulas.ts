@@ -45,7 +45,8 @@ const length = (n: number, run: string): Term => ({
 /** Liquid in the four runs of hose. */
 export const hoseLiquid = defineFormula({
   id: 'reservoir.hose-liquid',
-  expr: 'pi / 4 * (d_1^2 * L_1 + d_2^2 * L_2 + d_3^2 * L_3 + d_4^2 * L_4)',
+  // Written out, so that a line with numbers put in can break at each plus.
+  expr: 'pi / 4 * d_1^2 * L_1 + pi / 4 * d_2^2 * L_2 + pi / 4 * d_3^2 * L_3 + pi / 4 * d_4^2 * L_4',
   gives: { tex: 'V_h', quantity: 'volume', name: 'liquid in the hoses' },
   terms: {
     d_1: bore(1, 'suction'),
