@@ -109,13 +109,6 @@ export function mainResults(s: SteadySolution, { limits }: Side): Result[] {
       quantity: 'temperatureDifference',
       state: stateAbove(s.margins.freezing, 0, 'temperature'),
     },
-    {
-      id: 'residual',
-      name: 'Heat left over at the balance, relative',
-      symbol: 'r',
-      value: s.relativeResidual,
-      quantity: 'ratio',
-    },
   ];
 }
 
