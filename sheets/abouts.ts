@@ -4,6 +4,7 @@ import { about as pumpAndRestriction } from './pump-and-restriction/about';
 import { about as fansAndFaceAirflow } from './fans-and-face-airflow/about';
 import { about as exchangers } from './exchangers/about';
 import { about as reservoir } from './reservoir/about';
+import { about as suctionMargin } from './suction-margin/about';
 import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import type { SheetAbout } from './types';
 
@@ -14,4 +15,5 @@ export const SHEETS: readonly SheetAbout[] = [
   exchangers,
   reservoir,
   warmUpAndRecovery,
+  suctionMargin,
 ];

@@ -4,6 +4,7 @@ import { content as pumpAndRestriction } from './pump-and-restriction/content';
 import { content as fansAndFaceAirflow } from './fans-and-face-airflow/content';
 import { content as exchangers } from './exchangers/content';
 import { content as reservoir } from './reservoir/content';
+import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
 import type { ContentOf } from './types';
 
@@ -15,4 +16,5 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   exchangers,
   reservoir,
   'warm-up-and-recovery': warmUpAndRecovery,
+  'suction-margin': suctionMargin,
 };

@@ -36,14 +36,14 @@ describe('the map', () => {
   it('a line of equal margin has that margin, to the width of a pen', () => {
     const contour = marginContour(map, 0);
     expect(contour.length).toBeGreaterThan(5);
-    for (const [T, flow] of contour) {
+    for (const [flow, T] of contour) {
       const one = suctionMap(prepared, { temperatures: [T, T], flowMax: flow });
       expect(Math.abs(one.margin[one.flows.length - 1]![0]!)).toBeLessThan(0.05);
     }
   });
   it('bands of neighbouring margins meet and stay on the map', () => {
     const [under, over] = [marginBand(map, [0, 3]), marginBand(map, [-3, 0])];
-    const end = map.flows[map.flows.length - 1]!;
+    const end = map.temperatures[map.temperatures.length - 1]!;
     under.forEach(([, low, high], i) => {
       expect(low).toBeLessThanOrEqual(high);
       expect(high).toBeLessThanOrEqual(end);

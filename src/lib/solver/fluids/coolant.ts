@@ -11,8 +11,7 @@ import {
 import type { LiquidProperties } from './properties';
 import {
   SATURATION_TEMPERATURE_RANGE,
-  saturationPressureSupercooled,
-  saturationPressureWater,
+  saturationPressure,
   saturationTemperatureWater,
 } from './saturation';
 import { WATER_RANGE, waterProperties } from './water';
@@ -92,11 +91,7 @@ export function waterMoleFraction(coolant: Coolant): number {
 export function coolantVapourPressure(coolant: Coolant, T: number): number {
   const range: Interval = [coolantFreezingPoint(coolant), SATURATION_TEMPERATURE_RANGE[1]];
   if (!(T >= range[0] && T <= range[1])) throw new OutOfRangeError('Raoult', 'T', T, range);
-  const p_sat =
-    T >= SATURATION_TEMPERATURE_RANGE[0]
-      ? saturationPressureWater(T)
-      : saturationPressureSupercooled(T);
-  return waterMoleFraction(coolant) * p_sat;
+  return waterMoleFraction(coolant) * saturationPressure(T);
 }
 
 /**

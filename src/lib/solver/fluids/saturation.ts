@@ -56,6 +56,21 @@ export function saturationTemperatureWater(p: number): number {
 }
 
 /**
+ * Vapour pressure of liquid water at any temperature a coolant has: {@link saturationPressureWater} from
+ * 0 °C up, {@link saturationPressureSupercooled} below.
+ *
+ * @symbol T - temperature, K
+ * @returns Pa, absolute
+ * @throws {@link OutOfRangeError} below 200 K, or above the critical point
+ * @source IAPWS R7-97(2012) region 4; Murphy & Koop 2005 below 0 °C (from memory)
+ * @example saturationPressure(300) // 3536.58941
+ */
+export function saturationPressure(T: number): number {
+  const warm = T >= SATURATION_TEMPERATURE_RANGE[0];
+  return warm ? saturationPressureWater(T) : saturationPressureSupercooled(T);
+}
+
+/**
  * Vapour pressure of liquid water below its freezing point: what a glycol mixture that is still liquid
  * there needs for Raoult's law. Meets {@link saturationPressureWater} at 273.15 K within 0.01 %.
  *

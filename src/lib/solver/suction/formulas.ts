@@ -150,3 +150,19 @@ export const suppressionFormula = defineFormula({
   },
   source: SOURCES.budris2009,
 });
+
+/** How much warmer the liquid may get before the pump starts to lose head. */
+export const degreesLeft = defineFormula({
+  id: 'suction.degrees-left',
+  expr: 'T_1 - T',
+  gives: {
+    tex: '\\Delta T_s',
+    quantity: 'temperatureDifference',
+    name: 'liquid below the temperature of the first loss',
+  },
+  terms: {
+    T_1: { tex: 'T_1', quantity: 'temperature', name: 'temperature of the first loss' },
+    T: { tex: 'T', quantity: 'temperature', name: 'liquid leaving the reservoir' },
+  },
+  source: SOURCES.definition,
+});

@@ -47,39 +47,34 @@ export function suctionMap(prepared: PreparedLoop, span = mapSpan(prepared)): Su
   return { temperatures, flows, margin };
 }
 
-/** Largest flow at which column `i` still has `level`; none: 0, all of the map: its end. */
-function flowWith({ flows, margin }: SuctionMap, i: number, level: number): number {
-  for (let row = flows.length - 1; row >= 0; row--) {
-    const here = margin[row]![i]!;
+/** Hottest of the map's temperatures at which row `row` still has `level`; none: the coldest. */
+function hottestWith({ temperatures, margin }: SuctionMap, row: number, level: number): number {
+  const heads = margin[row]!;
+  const last = heads.length - 1;
+  for (let i = last; i >= 0; i--) {
+    const here = heads[i]!;
     if (here < level) continue;
-    if (row === flows.length - 1) return flows[row]!;
-    const share = (here - level) / (here - margin[row + 1]![i]!);
-    return flows[row]! + share * (flows[row + 1]! - flows[row]!);
+    if (i === last) return temperatures[i]!;
+    const share = (here - level) / (here - heads[i + 1]!);
+    return temperatures[i]! + share * (temperatures[i + 1]! - temperatures[i]!);
   }
-  return 0;
+  return temperatures[0]!;
 }
 
-/** Line of equal margin, from the hot end down to where it leaves the map. */
-export function marginContour(map: SuctionMap, level: number): [T: number, flow: number][] {
-  const points: [number, number][] = [];
-  const end = map.flows[map.flows.length - 1]!;
-  map.flows.forEach((flow, row) => {
-    const heads = map.margin[row]!;
-    const after = heads.findIndex((m, i) => i > 0 && m < level && heads[i - 1]! >= level);
-    if (after < 0) return;
-    const [a, b] = [heads[after - 1]!, heads[after]!];
-    const [T, next] = [map.temperatures[after - 1]!, map.temperatures[after]!];
-    points.push([T + ((a - level) / (a - b)) * (next - T), Math.min(flow, end)]);
-  });
-  return points;
+/** Line of equal margin as (flow, temperature), where it runs inside the map. */
+export function marginContour(map: SuctionMap, level: number): [flow: number, T: number][] {
+  const [coldest, hottest] = [map.temperatures[0]!, map.temperatures[map.temperatures.length - 1]!];
+  return map.flows
+    .map((flow, row): [number, number] => [flow, hottestWith(map, row, level)])
+    .filter(([, T]) => T > coldest && T < hottest);
 }
 
-/** Flows between two margins at every temperature: `low` at their upper, `high` at their lower one. */
+/** Temperatures between two margins at every flow: `low` at the upper margin, `high` at the lower one. */
 export const marginBand = (
   map: SuctionMap,
   [lower, upper]: readonly [number, number],
-): [T: number, low: number, high: number][] =>
-  map.temperatures.map((T, i) => [T, flowWith(map, i, upper), flowWith(map, i, lower)]);
+): [flow: number, low: number, high: number][] =>
+  map.flows.map((flow, row) => [flow, hottestWith(map, row, upper), hottestWith(map, row, lower)]);
 
 /** Multiples of `step` that the map spans, `zero` among them, lowest first; at most `most` from the top. */
 export function marginLevels({ margin }: SuctionMap, step: number, most: number): number[] {

@@ -1,5 +1,5 @@
 /** The suction side along the way a loop goes as its liquid warms. */
-import type { PreparedLoop } from '../loop/prepare';
+import { prepareLoop, type PreparedLoop } from '../loop/prepare';
 import { FLOW_STANDING } from '../loop/standstill';
 import { brent } from '../numerics/root';
 import { spaced } from '../numerics/spaced';
@@ -29,6 +29,14 @@ export const operatingPath = (
   prepared: PreparedLoop,
   temperatures: readonly number[],
 ): readonly PathPoint[] => temperatures.map((T) => pathPoint(prepared, T));
+
+/** The loop with its cap off: what is left when the reservoir holds no pressure. */
+export const ventedLoop = ({ loop }: PreparedLoop): PreparedLoop =>
+  prepareLoop({ ...loop, reservoir: { ...loop.reservoir, capGauge: 0 } });
+
+/** Flow the loop would have if its suction side took nothing from the pump, m³/s. */
+export const healthyFlow = ({ hydraulics, liquidAt }: PreparedLoop, T: number): number =>
+  hydraulics.flowAt(liquidAt(T));
 
 /** Where, warming up, the pump has lost 3 % of its head. */
 export type FirstLoss =
