@@ -40,7 +40,7 @@ export function givenLines({ site, airPath, frontExchanger }: Loop, vehicleSpeed
       {
         id: 'ram-pressure',
         statement: 'Pressure that the vehicle’s speed leaves across the stack',
-        why: 'It goes with speed squared: little in town, more than any fan on the road.',
+        why: 'It goes with speed squared: little in town, and on the road as much as grille and ducting let through.',
       },
     ),
     formulaLine(

@@ -1,12 +1,12 @@
 /** Plots of the air side: fans against face, face velocity against vehicle speed, zone by zone. */
 import type { Side } from '$lib/job/evaluate';
-import type { Chart, Curve, SideName, Spot } from '$lib/kit';
+import type { Chart, Curve, Limit, SideName, Spot } from '$lib/kit';
 import {
   askedOfFans,
   faceSweep,
   fanSetCurve,
+  fanHandover,
   fanSetPoint,
-  freeDeliveryOfAll,
   zoneSweep,
   FULL_SWEEP,
 } from '$lib/solver/airside/curves';
@@ -32,27 +32,29 @@ const spotLabel = (name: SideName) => (name === 'found' ? 'as found' : 'candidat
 
 /** Pressure of the fans, and what core and stack ask of them at this speed and standing. */
 export function fanChart(found: Side, candidate: Side | null): Chart {
-  const sides = drawn(found, candidate).filter(({ loop }) => loop.fans.count > 0);
-  const points = sides.map(({ loop, air }) => fanSetPoint(loop, air));
-  const flowMax = Math.max(
-    ...sides.map(({ loop }) => freeDeliveryOfAll(loop)),
-    ...points.map(([flow]) => flow),
-  );
+  const sides = drawn(found, candidate)
+    .filter(({ loop }) => loop.fans.count > 0)
+    .map((side) => ({
+      ...side,
+      fans: fanSetCurve(side.loop, side.speed),
+      point: fanSetPoint(side.loop, side.air),
+    }));
+  const flowMax = Math.max(0, ...sides.flatMap(({ fans }) => fans.map(([flow]) => flow)));
   if (!(flowMax > 0)) return { x: AIR_FLOW, y: PRESSURE };
-  const curves = sides.flatMap(({ name, loop, speed }): Curve[] => [
-    { id: `${name}-fans`, label: 'fans', side: name, points: fanSetCurve(loop, flowMax) },
+  const curves = sides.flatMap(({ name, loop, speed, fans }): Curve[] => [
+    { id: `${name}-fans`, label: 'fans', side: name, points: fans },
     {
       id: `${name}-asked`,
-      label: speed > 0 ? 'asked at this speed' : 'asked, standing',
+      label: speed > 0 ? 'stack, less the wind' : 'stack',
       side: name,
       points: askedOfFans(loop, speed, flowMax),
     },
   ]);
   const [first] = sides;
-  if (first && first.speed > 0) {
+  if (sides.length === 1 && first && first.speed > 0) {
     curves.push({
       id: 'asked-standing',
-      label: 'asked, standing',
+      label: 'stack, standing',
       tone: 'soft',
       thin: true,
       points: askedOfFans(first.loop, 0, flowMax),
@@ -62,13 +64,13 @@ export function fanChart(found: Side, candidate: Side | null): Chart {
     x: AIR_FLOW,
     y: PRESSURE,
     curves,
-    spots: sides.map(({ name }, i): Spot => ({
+    spots: sides.map(({ name, point: [x, y] }): Spot => ({
       label: spotLabel(name),
       side: name,
-      x: points[i]![0],
-      y: points[i]![1],
+      x,
+      y,
     })),
-    limits: [{ axis: 'y', at: 0, label: 'below: fan in the way', level: 'info' }],
+    limits: [{ axis: 'y', at: 0, label: 'below: fans in the way', level: 'info' }],
   };
 }
 
@@ -87,27 +89,35 @@ export function speedChart(found: Side, candidate: Side | null): Chart {
       side: name,
       points: sweep.asIs,
     };
-    if (name === 'candidate' || loop.fans.count === 0) return [main];
-    return [
-      main,
-      ...(running
-        ? [
-            {
-              id: 'standing',
-              label: 'fans standing',
-              tone: 'soft' as const,
-              thin: true,
-              points: sweep.standing,
-            },
-          ]
-        : []),
-      { id: 'without', label: 'no fans', tone: 'ink', thin: true, points: sweep.without },
-    ];
+    if (loop.fans.count === 0) return [main];
+    const without: Curve = {
+      id: `${name}-without`,
+      label: 'no fans',
+      side: name,
+      thin: true,
+      points: sweep.without,
+      ...(name === 'found' && { tone: 'ink' }),
+    };
+    const standing: Curve = {
+      id: 'standing',
+      label: 'fans standing',
+      tone: 'soft',
+      thin: true,
+      points: sweep.standing,
+    };
+    return [main, ...(running && name === 'found' ? [standing] : []), without];
+  });
+  const limits = sides.flatMap(({ loop }): Limit[] => {
+    const handover = fanHandover(loop);
+    if (!handover || handover.speed > FULL_SWEEP) return [];
+
+    return [{ axis: 'x', at: handover.speed, label: 'fans in the way', level: 'info' }];
   });
   return {
     x: VEHICLE,
     y: FACE_VELOCITY,
     curves,
+    limits,
     spots: sides.map(({ name, air, speed }): Spot => ({
       label: spotLabel(name),
       side: name,

@@ -89,7 +89,7 @@ export function results(loop: Loop, s: SteadySolution): Result[] {
     },
     {
       id: 'free-air-share',
-      name: 'That as a share of their free air',
+      name: 'Pulled standing, as a share of free air',
       symbol: '\\sigma',
       value: freeAirShare(loop),
       absent: noFan,

@@ -1,10 +1,11 @@
 /** Rows of this sheet's bars. */
 import type { Side } from '$lib/job/evaluate';
-import { difference, worded, type UnitSystem } from '$lib/kit';
+import { sentence, type UnitSystem } from '$lib/kit';
 import { runParts } from '$lib/solver/hydraulics/runParts';
 import { runShares, worstRun } from '$lib/solver/hydraulics/shares';
 import { flowByDash, pumpChoices } from '$lib/solver/hydraulics/whatIf';
 import type { SteadySolution } from '$lib/solver/loop/types';
+import { q, say } from '../types';
 import { PART_NAME, PUMPS_NAME } from './parts';
 
 const liquidOf = (s: SteadySolution) => ({ rho: s.liquid.density, mu: s.liquid.viscosity });
@@ -25,7 +26,10 @@ export function headRows(
       found: head,
       ...(planned && { candidate: planned.operating.shares[i]!.head }),
       ...(run && {
-        remark: `${worded(loop.hoses[run.part].bore, 'bore', system)}, ${worded(run.velocity!, 'velocity', system)}`,
+        remark: sentence(
+          say`${q(loop.hoses[run.part].bore, 'bore')}, ${q(run.velocity!, 'velocity')}`,
+          system,
+        ),
       }),
     };
   });
@@ -59,13 +63,15 @@ export function pumpRows(
 ) {
   const others = candidate && planned ? pumpChoices(candidate.loop, liquidOf(planned)) : null;
   return pumpChoices(found.loop, liquidOf(s)).map(({ arrangement, flow, gain }, i) => {
-    const more = gain === null ? null : difference(0, gain, 'percent', system);
     return {
       id: arrangement,
       label: PUMPS_NAME[arrangement],
       found: flow,
       ...(others && { candidate: others[i]!.flow }),
-      ...(more && arrangement !== 'one' && { remark: `${more.text} ${more.unit}` }),
+      ...(gain !== null &&
+        arrangement !== 'one' && {
+          remark: sentence(say`${q(gain, 'percent')} more than one`, system),
+        }),
     };
   });
 }
@@ -75,7 +81,7 @@ export function dashRows({ loop }: Side, s: SteadySolution, system: UnitSystem) 
   return flowByDash(loop, liquidOf(s)).map(({ dash, convention, bore, flow }) => ({
     id: `${dash}-${convention}`,
     label: `−${dash}, ${convention === 'hose-bore' ? 'bore counted' : 'tube counted'}`,
-    remark: `${worded(bore, 'bore', system)} inside`,
+    remark: sentence(say`${q(bore, 'bore')} inside`, system),
     found: flow,
   }));
 }

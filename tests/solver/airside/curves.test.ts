@@ -12,7 +12,7 @@ import {
   freeDeliveryOfAll,
   zoneSweep,
 } from '../../../src/lib/solver/airside/curves';
-import { airSide } from '../../../src/lib/solver/airside/face';
+import { airModel, airSide } from '../../../src/lib/solver/airside/face';
 import * as formulas from '../../../src/lib/solver/airside/formulas';
 import { fanModel } from '../../../src/lib/solver/airside/fan';
 import { airCp } from '../../../src/lib/solver/air/air';
@@ -45,8 +45,20 @@ describe('two fans standing still', () => {
     const [flow, pressure] = fanSetPoint(loop, air);
     expect(flow / cfm / 914).toBeCloseTo(1, 2);
     expect(pressure / inchOfWater).toBeCloseTo(0.178, 3);
-    expect(fanSetCurve(loop, flow).at(-1)![1]).toBeCloseTo(pressure, 9);
     expect(askedOfFans(loop, 0, flow).at(-1)![1] / pressure).toBeCloseTo(1, 9);
+  });
+  it('the fans are drawn from shut-off to free delivery, the stack a fifth above shut-off', () => {
+    const fans = fanSetCurve(loop, 0);
+    expect(fans[0]![1] / inchOfWater).toBeCloseTo(0.6, 9);
+    expect(fans.at(-1)![0] / cfm).toBeCloseTo(1300, 6);
+    expect(fans.at(-1)![1]).toBeCloseTo(0, 6);
+    expect(askedOfFans(loop, 0, 5).at(-1)![1] / inchOfWater).toBeCloseTo(0.72, 9);
+  });
+  it('driven fans are drawn to the flow that the wind drives through them', () => {
+    const fast = airSide(loop, 60);
+    const [flow, pressure] = fanSetPoint(loop, fast);
+    expect(fanSetCurve(loop, 60).at(-1)![0]).toBeCloseTo(flow, 12);
+    expect(fanSetCurve(loop, 60).at(-1)![1]).toBeCloseTo(pressure, 6);
   });
   it('70 % of free air', () => {
     const V_0 = freeDeliveryOfAll(loop);
@@ -63,7 +75,7 @@ describe('two fans standing still', () => {
     const fan = fanModel(loop.fans, air.density);
     const adds = formulas.standingFanPressure(fan).value({ s: 1, rho: air.density, V, n: 2 });
     const asked = formulas
-      .askedStanding((u) => askedOfFans(loop, 0, u * 24 * 12 * inch * inch).at(-1)![1])
+      .askedStanding(airModel(loop).resisting)
       .value({ V, A: 24 * 12 * inch * inch, x: 1 });
     expect(adds / asked).toBeCloseTo(1, 9);
   });
@@ -138,7 +150,7 @@ describe('face velocity against vehicle speed', () => {
     expect(airSide(low, 0).meanFaceVelocity).toBeLessThan(asIs[0]![1]);
   });
   it('no fans, no curve', () => {
-    expect(fanSetCurve(loopWith({ count: 0 }), 1)).toEqual([]);
+    expect(fanSetCurve(loopWith({ count: 0 }), 0)).toEqual([]);
     expect(freeDeliveryOfAll(loopWith({ count: 0 }))).toBe(0);
   });
 });

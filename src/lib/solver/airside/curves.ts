@@ -1,5 +1,6 @@
 /** The curves of fans and front exchanger as points, for plots, and the marks on them. */
 import type { AirSide, Loop } from '../loop/types';
+import { intersection } from '../hydraulics/intersection';
 import { spaced } from '../numerics/spaced';
 import { VEHICLE_SPEED_RANGE } from './checks';
 import { airModel, type AirModel } from './face';
@@ -18,23 +19,37 @@ const POINTS = 46;
 const shroudedArea = ({ frontExchanger, fans }: Loop) =>
   frontExchanger.width * frontExchanger.height * fans.coverage;
 
-/** Pressure of all fans against the air flow through the shroud, m³/s and Pa; negative past free delivery. */
-export function fanSetCurve(loop: Loop, flowMax: number): readonly Sample[] {
+/**
+ * Pressure of all fans against the air flow through the shroud, m³/s and Pa, to free delivery or to the
+ * flow at this vehicle speed where that is more; negative past free delivery. Empty without fans.
+ */
+export function fanSetCurve(loop: Loop, vehicleSpeed: number): readonly Sample[] {
   if (loop.fans.count === 0) return [];
   const model = airModel(loop);
   const area = shroudedArea(loop);
-  return spaced(0, flowMax, POINTS).map((flow) => [flow, model.fan(flow / area)]);
+  const [flow] = fanSetPoint(loop, model.at(vehicleSpeed));
+  const end = Math.max(flow, freeDeliveryOfAll(loop));
+  return spaced(0, end, POINTS).map((q) => [q, model.fan(q / area)]);
 }
+
+/** How far above the fans' shut-off pressure the stack's curve is drawn, so that it leaves the crossing clearly. */
+const REACH = 1.2;
 
 /**
  * Pressure the core and what stands in front ask of the fans behind the shroud: their loss less the
- * ram pressure at this vehicle speed. Where it is negative the wind alone would drive more.
+ * ram pressure at this vehicle speed. Where it is negative the wind alone would drive more. Drawn to a
+ * fifth above the fans' shut-off pressure, or to `flowMax` where that comes first.
  */
 export function askedOfFans(loop: Loop, vehicleSpeed: number, flowMax: number): readonly Sample[] {
   const model = airModel(loop);
   const area = shroudedArea(loop);
   const ram = model.ram(vehicleSpeed);
-  return spaced(0, flowMax, POINTS).map((flow) => [flow, model.resisting(flow / area) - ram]);
+  const highest = ram + REACH * Math.max(0, model.fan(0));
+  const end =
+    model.resisting(flowMax / area) > highest
+      ? area * intersection(() => highest, model.resisting, flowMax / area).flow
+      : flowMax;
+  return spaced(0, end, POINTS).map((flow) => [flow, model.resisting(flow / area) - ram]);
 }
 
 /** Where fans and face agree behind the shroud: air flow there, m³/s, and pressure of the fans, Pa. */
