@@ -1,4 +1,5 @@
 /** The solver alone, on an example loop described afresh each time, as after an edit. */
+import { simulate } from '$lib/solver/loop/events/simulate';
 import { steady } from '$lib/solver/loop/steady';
 import { coldState, warmUp } from '$lib/solver/loop/warmUp';
 import type { WarmUpRequest } from '$lib/solver/loop/types';
@@ -32,6 +33,29 @@ function halfHour(i: number) {
   });
 }
 
+/** The same half hour with everything that switches on the way: a dozen trips, fans, a warm bay. */
+function halfHourOfEvents(i: number) {
+  const loop = edited(i);
+  simulate(loop, {
+    schedule: SCHEDULE,
+    start: coldState(loop),
+    cavitation: 'counted',
+    boiling: true,
+    breaker: {
+      breaker: {
+        rating: 8,
+        referenceTemperature: 298.15,
+        lossPerKelvin: 0.003,
+        timeConstant: 300,
+        reset: 'automatic',
+        resetState: 0.6,
+      },
+    },
+    thermostat: { sensor: 'reservoir', onAt: 318, offAt: 313 },
+    underhood: { timeConstant: 200, liquidGain: 0.3, inletShare: 0.4 },
+  });
+}
+
 export function solverEntries(): Entry[] {
   let i = 0;
   return [
@@ -43,5 +67,10 @@ export function solverEntries(): Entry[] {
     }),
     // Of the 50 ms that an edit may take where a transient runs.
     timed('warm-up-30min', () => halfHour(i++), { runs: 200, warmUp: 40, aim: 30 }),
+    timed('transient-events-30min', () => halfHourOfEvents(i++), {
+      runs: 200,
+      warmUp: 40,
+      aim: 10,
+    }),
   ];
 }

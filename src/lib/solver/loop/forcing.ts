@@ -68,8 +68,11 @@ export function splitAtMetal(
 /** What drives the loop in a segment. */
 export type Forcings = (segment: Segment) => Forcing;
 
-/** Forcings of a schedule; equal segments share one. */
-export function forcingOf(prepared: PreparedLoop): Forcings {
+/**
+ * Forcings of a schedule; equal segments share one.
+ * @param piece - width of a piece of the table before it is refined, K
+ */
+export function forcingOf(prepared: PreparedLoop, piece: number = PIECE): Forcings {
   const known = new Map<string, Forcing>();
   return (segment) => {
     const duty = prepared.loop.duties[segment.duty];
@@ -77,7 +80,7 @@ export function forcingOf(prepared: PreparedLoop): Forcings {
     const key = `${segment.duty} ${speed} ${segment.heat}`;
     const earlier = known.get(key);
     if (earlier) return earlier;
-    const forcing = newForcing(prepared, duty, speed, segment.heat);
+    const forcing = newForcing(prepared, duty, speed, segment.heat, piece);
     known.set(key, forcing);
     return forcing;
   };
@@ -88,6 +91,7 @@ function newForcing(
   described: Duty,
   vehicleSpeed: number,
   heat: number | undefined,
+  piece: number,
 ): Forcing {
   const { loop, coldest, hottest, hydraulics } = prepared;
   const duty: Duty = heat === undefined ? described : { ...described, air: { by: 'heat', heat } };
@@ -100,7 +104,7 @@ function newForcing(
     freshAir: loop.site.ambientTemperature + air.stackRise,
     pumpHeat: hydraulics.pump.heatToLiquid,
     pumpHeatVaries: hydraulics.fixedPump === null,
-    table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, PIECE, TABLE_RTOL),
+    table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, piece, TABLE_RTOL),
   };
 }
 

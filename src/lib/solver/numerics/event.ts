@@ -22,32 +22,32 @@ export function locate(
   t: number,
   tNext: number,
 ): { readonly index: number; readonly t: number } | null {
-  let first: { index: number; t: number } | null = null;
-  if (events.length === 0) return first;
+  if (events.length === 0) return null;
   const y = new Float64Array(dense.dimension);
   const step = dense.steps - 1;
-  events.forEach((event, index) => {
-    const value = (at: number) => {
-      dense.at(step, at, y);
-      return event.value(at, y);
-    };
-    let low = t;
-    let atLow = before[index]!;
-    for (let look = 1; look <= LOOKS; look++) {
-      const high = look === LOOKS ? tNext : t + ((tNext - t) * look) / LOOKS;
-      const atHigh = value(high);
-      const crosses = atLow !== 0 && atLow * atHigh <= 0 && event.direction * atLow <= 0;
-      if (crosses && (!first || low < first.t)) {
-        const root = bisected(value, low, atLow, high);
-        if (!first || root < first.t) first = { index, t: root };
-        break;
-      }
-      low = high;
-      atLow = atHigh;
+  let low = t;
+  for (let look = 1; look <= LOOKS; look++) {
+    const high = look === LOOKS ? tNext : t + ((tNext - t) * look) / LOOKS;
+    dense.at(step, high, y);
+    let first: { index: number; t: number } | null = null;
+    for (let index = 0; index < events.length; index++) {
+      const event = events[index]!;
+      const atLow = before[index]!;
+      const atHigh = event.value(high, y);
+      before[index] = atHigh; // of no use after a crossing: the run then ends
+      if (atLow === 0 || atLow * atHigh > 0 || event.direction * atLow > 0) continue;
+      const there = new Float64Array(dense.dimension);
+      const value = (at: number) => {
+        dense.at(step, at, there);
+        return event.value(at, there);
+      };
+      const root = bisected(value, low, atLow, high);
+      if (!first || root < first.t) first = { index, t: root };
     }
-    before[index] = atLow; // of no use after a crossing: the run then ends
-  });
-  return first;
+    if (first) return first;
+    low = high;
+  }
+  return null;
 }
 
 /** Halving until the bracket is as fine as doubles allow: an event is rare, so sureness over speed. */

@@ -15,6 +15,8 @@ export interface OdeProblem {
   rhs(t: number, y: Float64Array, out: Float64Array): void;
   /** Write df/dy, row-major, into `out`; forward differences where absent. */
   jacobian?(t: number, y: Float64Array, out: Float64Array): void;
+  /** Components on which no rate depends, gathered sums for instance: their columns of df/dy are spared. */
+  readonly unused?: readonly number[];
   /** f does not depend on t: saves its time derivative. */
   readonly autonomous?: boolean;
 }
@@ -116,7 +118,7 @@ export function integrate(
 
     if (!haveJacobian) {
       if (problem.jacobian) problem.jacobian(t, y, jacobian);
-      else differenceJacobian(rhs, t, y, f, jacobian, shifted, slope);
+      else differenceJacobian(rhs, t, y, f, jacobian, shifted, slope, problem.unused);
       if (!problem.autonomous) timeDerivative(rhs, t, h, y, f, fTime, slope);
       haveJacobian = true;
     }
@@ -236,10 +238,12 @@ function differenceJacobian(
   out: Float64Array,
   shifted: Float64Array,
   slope: Float64Array,
+  unused: readonly number[] = [],
 ): void {
   const n = y.length;
   shifted.set(y);
   for (let j = 0; j < n; j++) {
+    if (unused.includes(j)) continue; // the column was zero from the start
     const delta = Math.sqrt(Number.EPSILON) * Math.max(1e-5, Math.abs(y[j]!));
     shifted[j] = y[j]! + delta;
     const exact = shifted[j]! - y[j]!; // what the double really moved

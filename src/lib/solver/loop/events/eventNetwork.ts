@@ -66,6 +66,8 @@ export interface EventNetwork {
   readonly latent: number;
 }
 
+/** A copy of our own: looked up some thousand times a run. */
+const AT = { ...K };
 /** A breaker is not let below this share of its rating, whatever the bay does. */
 const LEAST_HOLD = 0.05;
 
@@ -154,9 +156,9 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     const back = N > 0 ? y[lastCell(3)]! : fl;
     const T_out = s * back + (1 - s) * tank;
     base.table.at(T_out, k);
-    const C = k[K.C]!;
+    const C = k[AT.C]!;
     const flows = C > 0;
-    const pump = flows ? base.pumpHeat : 0;
+    const pump = flows ? (base.pumpHeatVaries ? k[AT.pumpHeat]! : base.pumpHeat) : 0;
 
     let coolerIn: number;
     let frontIn: number;
@@ -175,15 +177,15 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
       frontIn = flows ? y[lastCell(2)]! : fl;
     }
 
-    let airIn = k[K.chargeAirIn]!;
+    let airIn = k[AT.chargeAirIn]!;
     if (underhood && inletGain > 0) {
       airIn += inletGain * underhood.inletShare * (bay - base.bayAir);
     }
-    const charge = base.statedHeat ?? k[K.chargeAir]! * (airIn - cm);
-    const intoCharge = k[K.chargeLiquid]! * (cm - coolerIn);
+    const charge = base.statedHeat ?? k[AT.chargeAir]! * (airIn - cm);
+    const intoCharge = k[AT.chargeLiquid]! * (cm - coolerIn);
     const engine = G_e * (T_e - cl);
-    const intoFrontMetal = k[K.frontLiquid]! * (frontIn - fm);
-    const front = k[K.frontAir]! * (fm - base.freshAir);
+    const intoFrontMetal = k[AT.frontLiquid]! * (frontIn - fm);
+    const front = k[AT.frontAir]! * (fm - base.freshAir);
     const bayHeat = G_r * (bay - tank);
 
     const tankHeat = (1 - s) * C * (back - tank) + bayHeat;
@@ -228,13 +230,13 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     reading.frontIn = frontIn;
     reading.returning = back;
     reading.bayAir = bay;
-    reading.flow = k[K.flow]!;
+    reading.flow = k[AT.flow]!;
     reading.heatIn = out[5]!;
     reading.heatOut = front;
     reading.reservoirHeat = tankHeat;
     reading.chargeHeat = chargeHeat;
     reading.frontHeat = frontHeat;
-    reading.chargeOut = base.statedHeat === null ? airIn - k[K.chargeShare]! * (airIn - cm) : NaN;
+    reading.chargeOut = base.statedHeat === null ? airIn - k[AT.chargeShare]! * (airIn - cm) : NaN;
   }
 
   const scratch = new Float64Array(layout.dimension);

@@ -3,7 +3,8 @@ import { SolverError } from '../../errors';
 import { DenseSolution } from '../../numerics/dense';
 import { integrateSharply } from '../../numerics/sharpEvent';
 import { HEAT_OF_FUSION } from '../../fluids/ice';
-import { prepared as prepare, type PreparedLoop } from '../prepare';
+import { NODE } from '../network';
+import type { PreparedLoop } from '../prepare';
 import type { Loop } from '../types';
 import { capLiftTemperature } from './cap';
 import { eventNetwork, type Mode } from './eventNetwork';
@@ -27,6 +28,13 @@ import { watched, type Outcome, type WatchFacts } from './watch';
 const RTOL = 1e-6;
 /** Absolute part of the tolerance, K, for each unit of rtol; as in the warm-up. */
 const ATOL_PER_RTOL = 10;
+/**
+ * First step after an event, s, at the usual tolerance; at others by the order of the steps. Well below
+ * the time the liquid of a core needs to be renewed; a step that proves too long is halved as any other.
+ */
+const STEP_AFTER_EVENT = 0.1;
+/** States that only gather. */
+const GATHERED = [NODE.heatIn, NODE.heatOut];
 /** More events than this are a chatter, not a drive. */
 const MOST_EVENTS = 50_000;
 /** Share of the reservoir's liquid that may boil off before the pump draws air. Our choice, no source. */
@@ -49,11 +57,11 @@ const DRY_SHARE = 0.9;
  * @source first law on each node; breaker as in feed/breaker; heat of vaporisation after Clapeyron
  */
 export function simulate(given: Loop | PreparedLoop, request: EventRequest): EventSolution {
-  const variants = variantsOf(prepare(given), request);
+  const variants = variantsOf(given, request);
   const { prepared } = variants;
   requireEventRequest(prepared, request);
   const { schedule, rtol = RTOL } = request;
-  const { loop, boilingPoint, coldest, hottest, hydraulics } = prepared;
+  const { loop, boilingPoint, coldest, hottest } = prepared;
   const {
     layout,
     capacity,
@@ -84,9 +92,9 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
     capGauge: loop.reservoir.capGauge,
     dryAt: DRY_SHARE * reservoirMass,
   };
-  const { volts } = loop.pump;
-  const current =
-    request.breaker?.current ?? (volts > 0 ? hydraulics.pump.electricPower / volts : 0);
+  const current = request.breaker
+    ? (request.breaker.current ?? pumpCurrent(prepared, request.start.reservoir))
+    : 0;
   const perKelvin = capacity.reservoir / HEAT_OF_FUSION;
   const options = { rtol, atol: tolerances(layout, rtol, ATOL_PER_RTOL, perKelvin) };
   const dense = new DenseSolution(layout.dimension);
@@ -100,6 +108,8 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
   let t = 0;
   let y: Float64Array = start.slice();
   let rejected = 0;
+  let afterEvent = false;
+  const restart = STEP_AFTER_EVENT * (rtol / RTOL) ** (1 / 4);
   firstSettings(s, facts, y);
 
   const tell = (what: Outcome) => {
@@ -147,9 +157,15 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
       const problem = {
         dimension: layout.dimension,
         autonomous: true,
+        unused: GATHERED,
         rhs: (_t: number, x: Float64Array, out: Float64Array) => net.rates(mode, x, out),
       };
-      const run = integrateSharply(problem, t, y, stop, { ...options, dense, events: watch });
+      const run = integrateSharply(problem, t, y, stop, {
+        ...options,
+        dense,
+        events: watch,
+        firstStep: afterEvent ? restart : undefined,
+      });
       if (run.reason !== 'finished' && run.reason !== 'event') throw failed(run.reason, run.t);
       stretches.push({
         mode,
@@ -161,6 +177,7 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
       });
       ({ t, y } = run);
       rejected += run.rejected;
+      afterEvent = run.reason === 'event';
       if (run.reason === 'event') {
         const turned = turns(s);
         const crossed = watch[run.event!]!;
@@ -194,6 +211,13 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
     rejected,
     notes: [],
   };
+}
+
+/** Current of the pump at work, A: on its feed with the liquid at `T`, else power over the volts stated. */
+function pumpCurrent({ loop, hydraulics, liquidAt }: PreparedLoop, T: number): number {
+  const { pump, supplied } = hydraulics.settled(liquidAt(T));
+  if (supplied) return supplied.status === 'runs' ? supplied.current : 0;
+  return loop.pump.volts > 0 ? pump.electricPower / loop.pump.volts : 0;
 }
 
 const failed = (reason: string, t: number) =>

@@ -10,7 +10,7 @@ import type { Segment, TransientState } from '../types';
 /** The breaker in the pump's feed. */
 export interface BreakerFeature {
   readonly breaker: ThermalBreaker;
-  /** Current while the pump runs, A; absent: electrical power over volts of the pump described. */
+  /** Current while the pump runs, A; absent: the pump's own, with the liquid as at the start. */
   readonly current?: number;
   /** What it sits in: bay air (default) or outside air. */
   readonly place?: 'bay' | 'outside';

@@ -1,8 +1,8 @@
 /** What drives the loop in each mode: pump moving or standing, fans on or off, duty by duty. */
 import { airModel } from '../../airside/face';
 import { forcingOf, type Forcing } from '../forcing';
-import { prepareLoop, type PreparedLoop } from '../prepare';
-import type { AirSide, Segment } from '../types';
+import { prepared as prepare, prepareLoop, type PreparedLoop } from '../prepare';
+import type { AirSide, Loop, Segment } from '../types';
 import type { EventRequest } from './types';
 
 export interface ModeForcing {
@@ -21,10 +21,13 @@ export interface Variants {
  * Modes of a loop, each worked out when first asked for. Flow, charge air and air side are shared by
  * the modes in which they are the same.
  */
-export function variantsOf(given: PreparedLoop, { cavitation }: EventRequest): Variants {
-  const { pump } = given.loop;
+export function variantsOf(given: Loop | PreparedLoop, { cavitation }: EventRequest): Variants {
+  const described = 'hydraulics' in given ? given.loop : given;
+  const { pump } = described;
   const same = cavitation === undefined || cavitation === (pump.cavitation ?? 'ignored');
-  const prepared = same ? given : prepareLoop({ ...given.loop, pump: { ...pump, cavitation } });
+  const prepared = same
+    ? prepare(given)
+    : prepareLoop({ ...described, pump: { ...pump, cavitation } });
   const { loop } = prepared;
 
   const standing = once(() => ({
@@ -44,7 +47,10 @@ export function variantsOf(given: PreparedLoop, { cavitation }: EventRequest): V
   const mode = (moves: boolean, fansOn: boolean) =>
     once(() => {
       const ready = moves ? prepared : standing();
-      return forcingOf(fansOn ? ready : { ...ready, airAt: airFansOff() });
+      const { coldest, hottest } = ready;
+      // Without flow hardly anything follows the liquid's temperature: one piece mostly does.
+      const piece = moves ? undefined : hottest - coldest;
+      return forcingOf(fansOn ? ready : { ...ready, airAt: airFansOff() }, piece);
     });
   const modes = [mode(false, false), mode(false, true), mode(true, false), mode(true, true)];
 
