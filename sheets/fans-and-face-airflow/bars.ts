@@ -21,12 +21,16 @@ export function pressureRows(s: SteadySolution, planned: SteadySolution | null) 
       found: here.stackLoss,
       ...(there && { candidate: there.stackLoss }),
     },
-    {
-      id: 'fans',
-      label: 'Fans, where they are in the way',
-      found: heldBackPressure(here),
-      ...(there && { candidate: heldBackPressure(there) }),
-    },
+    ...(heldBackPressure(here) > 0 || (there && heldBackPressure(there) > 0)
+      ? [
+          {
+            id: 'fans',
+            label: 'Fans, being in the way',
+            found: heldBackPressure(here),
+            ...(there && { candidate: heldBackPressure(there) }),
+          },
+        ]
+      : []),
   ];
 }
 

@@ -1,17 +1,16 @@
 /** Fans and face airflow as data: results, lines, findings of the duty shown. */
 import { say, type ContentOf } from '../types';
 import { dutyOf } from '../wiring/duty';
+import { capacityFinding, warmFaceFinding } from './airFindings';
 import { givenLines, wholeFaceLines } from './airLines';
 import { fanLimitLines, fanLines } from './fanLines';
 import {
-  capacityFinding,
   coverageFinding,
   fanVoltsFinding,
   handoverFinding,
   slowFaceFinding,
   standingFinding,
   stillFinding,
-  warmFaceFinding,
 } from './findings';
 import { results } from './results';
 import { zoneLines } from './zoneLines';

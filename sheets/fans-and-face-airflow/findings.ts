@@ -1,4 +1,4 @@
-/** What the numbers of the air side mean, in plain words. */
+/** What the numbers of the air side mean, in plain words: the fans and the face they serve. */
 import {
   faceVelocityAtRatedVolts,
   faceVelocityWithoutFans,
@@ -8,7 +8,7 @@ import {
   standingFlow,
 } from '$lib/solver/airside/curves';
 import { airModel } from '$lib/solver/airside/face';
-import { faceAirRise, heldBack } from '$lib/solver/loop/faceAir';
+import { heldBack } from '$lib/solver/loop/faceAir';
 import type { Loop, SteadySolution } from '$lib/solver/loop/types';
 import { q, say, type Finding } from '../types';
 
@@ -18,9 +18,7 @@ const USUAL = '55 to 75 % is usual, from memory';
 /** Face velocity that fans alone commonly reach, m/s: 300 ft/min (common practice). */
 const LOW_FACE_VELOCITY = 300 * 0.00508;
 /** Shares from which a thing is worth doing something about (common practice, no source). */
-const MUCH = { heldBack: 0.1, recirculation: 0.05, open: 0.15 } as const;
-/** Rise of the air at the face worth telling, K. */
-const WARM_FACE = 3;
+const MUCH = { heldBack: 0.1, open: 0.15 } as const;
 /** Less than this of rated volts and the feed is worth a meter (common practice, no source). */
 const SLOW = 0.95;
 
@@ -155,52 +153,5 @@ export function coverageFinding(s: SteadySolution): Finding[] {
       level: 'watch',
       sentence: say`${q(open.share, 'percent')} of the face lies outside shroud and fans: only wind crosses it, ${q(open.faceVelocity, 'faceVelocity')} here against ${q(s.air.zones[0]!.faceVelocity, 'faceVelocity')} behind the shroud. Standing, that part does nothing. A shroud over the whole face often buys as much as a second fan.`,
     },
-  ];
-}
-
-/** Air that arrives warm. */
-export function warmFaceFinding(loop: Loop, s: SteadySolution): Finding[] {
-  const { air, front } = s;
-  const rise = faceAirRise(loop, front.airIn);
-  if (!(rise > WARM_FACE)) return [];
-  const words = say`Air reaches the face ${q(rise, 'temperatureDifference')} above ambient.`;
-  const stack =
-    air.stackRise > 0
-      ? say` What stands in front warms it by ${q(air.stackRise, 'temperatureDifference')}.`
-      : [];
-  const back =
-    air.recirculation > MUCH.recirculation
-      ? say` ${q(air.recirculation, 'percent')} of it is air that has been through the core and come round through gaps: sealing core to shroud and body costs less than a fan and may give as much.`
-      : [];
-  return [
-    {
-      code: 'face-warm',
-      level: 'watch',
-      sentence: [
-        ...words,
-        ...stack,
-        ...back,
-        ...(front.heat > 0 ? [' The liquid cannot get below that.'] : []),
-      ],
-    },
-  ];
-}
-
-/** Which stream runs out first. */
-export function capacityFinding(s: SteadySolution): Finding[] {
-  const { C_air, C_liquid } = s.front;
-  if (!(C_air > 0 && C_liquid > 0)) return [];
-  return [
-    C_air < C_liquid
-      ? {
-          code: 'air-limits',
-          level: 'info',
-          sentence: say`The air carries ${q(C_air, 'conductance')}, the liquid ${q(C_liquid, 'conductance')}: air is the smaller stream, so more air brings more than more liquid.`,
-        }
-      : {
-          code: 'liquid-limits',
-          level: 'info',
-          sentence: say`The air carries ${q(C_air, 'conductance')}, the liquid ${q(C_liquid, 'conductance')}: liquid is the smaller stream, so more air brings little and more flow brings more.`,
-        },
   ];
 }

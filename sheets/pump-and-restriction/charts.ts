@@ -90,7 +90,7 @@ function oneBore({ hoses }: Loop): number | null {
 
 /** Flow of the loop with every run at one bore. */
 export function boreChart(found: Side, candidate: Side | null): Chart {
-  const bores = spaced(...BORE_SPAN, 47);
+  const bores = spaced(...BORE_SPAN, 31);
   const sides = drawn(found, candidate);
   const necked = RUNS.some((id) => found.loop.hoses[id].fittingBore > 0);
   const kept = sides[0];
