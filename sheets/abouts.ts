@@ -6,6 +6,7 @@ import { about as exchangers } from './exchangers/about';
 import { about as reservoir } from './reservoir/about';
 import { about as suctionMargin } from './suction-margin/about';
 import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
+import { about as pumpFeed } from './pump-feed/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -16,4 +17,5 @@ export const SHEETS: readonly SheetAbout[] = [
   reservoir,
   warmUpAndRecovery,
   suctionMargin,
+  pumpFeed,
 ];

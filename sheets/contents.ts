@@ -3,6 +3,7 @@ import { content as loopBalance } from './loop-balance/content';
 import { content as pumpAndRestriction } from './pump-and-restriction/content';
 import { content as fansAndFaceAirflow } from './fans-and-face-airflow/content';
 import { content as exchangers } from './exchangers/content';
+import { content as pumpFeed } from './pump-feed/content';
 import { content as reservoir } from './reservoir/content';
 import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
@@ -17,4 +18,5 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   reservoir,
   'warm-up-and-recovery': warmUpAndRecovery,
   'suction-margin': suctionMargin,
+  'pump-feed': pumpFeed,
 };

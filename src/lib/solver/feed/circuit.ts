@@ -154,9 +154,13 @@ export function feedParts({ protection, wire, relays, connectors }: FeedCircuit)
       side: 'feed',
       resistance: protection.resistance,
     },
-    run('wire to the relay', 'feed', oneWay * shareBeforeRelay),
-    ...relay,
-    run('wire to the pump', 'feed', oneWay * (1 - shareBeforeRelay)),
+    ...(relay.length
+      ? [
+          run('wire to the relay', 'feed', oneWay * shareBeforeRelay),
+          ...relay,
+          run('wire to the pump', 'feed', oneWay * (1 - shareBeforeRelay)),
+        ]
+      : [run('wire to the pump', 'feed', oneWay)]),
     ...plugs('feed'),
     ...plugs('ground'),
     run('ground wire', 'ground', oneWay),

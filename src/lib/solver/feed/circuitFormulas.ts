@@ -196,6 +196,18 @@ export const flowLost = defineFormula({
   source: SOURCES.definition,
 });
 
+/** Volts at the pump when just the drop allowed is lost. */
+export const voltsAtLimit = defineFormula({
+  id: 'feed.volts-at-limit',
+  expr: 'V_s - U_max',
+  gives: volts('V_p', 'volts at the pump with that drop'),
+  terms: {
+    V_s: volts('V_s', 'volts at the battery posts'),
+    U_max: volts('U_{max}', 'drop allowed'),
+  },
+  source: SOURCES.ohmKirchhoff,
+});
+
 /** Least area of copper that keeps a drop over the whole feed. */
 export const leastArea = defineFormula({
   id: 'feed.least-area',

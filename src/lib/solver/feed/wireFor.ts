@@ -25,8 +25,11 @@ export const jointResistanceOf = ({ circuit }: PumpSupply): number =>
 
 /** What keeps the drop over the whole feed at a limit. */
 export interface WireFor {
-  /** Of the pump when just that drop is lost, A. */
+  /** At the pump when just that drop is lost, V. */
+  readonly volts: number;
+  /** Of the pump then, A, and its {@link SuppliedPump} load share. */
   readonly current: number;
+  readonly loadShare: number;
   /** Area of copper that loses just that, m²; null: the joints alone lose more. */
   readonly leastArea: number | null;
   /** Thinnest gauge sold, and metric nominal size, with at least that; null: none. */
@@ -67,8 +70,9 @@ export function wireFor(
   const left = suppliedPump(pump, ideal, flowShare);
   if (left.status === 'stopped') return null;
   const forWire = dropMax / left.current - jointResistanceOf(supply);
+  const { volts, current, loadShare } = left;
   if (!(forWire > 0)) {
-    return { current: left.current, leastArea: null, gauge: null, metric: null };
+    return { volts, current, loadShare, leastArea: null, gauge: null, metric: null };
   }
   const least =
     (2 *
@@ -79,7 +83,9 @@ export function wireFor(
   const awg = SOLD_GAUGES.find((n) => wireArea({ awg: n }) >= least);
   const nominal = ISO_6722_LARGEST_RESISTANCE.find(([mm2]) => mm2 * 1e-6 >= least);
   return {
-    current: left.current,
+    volts,
+    current,
+    loadShare,
     leastArea: least,
     gauge: awg === undefined ? null : { by: 'awg', awg },
     metric: nominal ? { by: 'area', area: nominal[0] * 1e-6 } : null,
