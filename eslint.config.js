@@ -9,7 +9,16 @@ const never = (files, patterns, message) => ({
   rules: { 'no-restricted-imports': ['error', { patterns: [{ group: patterns, message }] }] },
 });
 
-const anyUi = ['svelte', 'svelte/*', '$app/*', '@observablehq/*', 'katex', '**/kit/**', '$lib/kit', '$lib/kit/**'];
+const anyUi = [
+  'svelte',
+  'svelte/*',
+  '$app/*',
+  '@observablehq/*',
+  'katex',
+  '**/kit/**',
+  '$lib/kit',
+  '$lib/kit/**',
+];
 const anyJob = ['$lib/job', '$lib/job/**', '**/job/**'];
 const anySheet = ['$sheets', '$sheets/**', '**/sheets/**'];
 
@@ -21,19 +30,37 @@ export default ts.config(
   {
     files: ['**/*.svelte', '**/*.svelte.ts'],
     languageOptions: {
-      parserOptions: { projectService: true, extraFileExtensions: ['.svelte'], parser: ts.parser, svelteConfig },
+      parserOptions: {
+        projectService: true,
+        extraFileExtensions: ['.svelte'],
+        parser: ts.parser,
+        svelteConfig,
+      },
     },
   },
   {
     rules: {
       '@typescript-eslint/no-explicit-any': 'error',
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
+      ],
       'svelte/no-navigation-without-resolve': 'off',
     },
   },
   never(
     ['src/lib/solver/numerics/**'],
-    ['$lib/**', 'mathjs', '../fluids/**', '../loop/**', '../cores/**', '../hydraulics/**', '../air/**', '../charge/**', ...anyUi],
+    [
+      '$lib/**',
+      'mathjs',
+      '../fluids/**',
+      '../loop/**',
+      '../cores/**',
+      '../hydraulics/**',
+      '../air/**',
+      '../charge/**',
+      ...anyUi,
+    ],
     'numerics knows no physics',
   ),
   never(
@@ -41,8 +68,24 @@ export default ts.config(
     [...anyUi, ...anyJob, ...anySheet, '$lib/units', '$lib/units/**'],
     'the solver knows no screen, no job and no display units',
   ),
-  never(['src/lib/units/**'], [...anyUi, ...anyJob, ...anySheet, '$lib/solver/!(quantity*)', '$lib/solver/*/**'], 'units know only the list of quantities'),
-  never(['src/lib/job/**'], ['@observablehq/*', 'katex', '$lib/kit', '$lib/kit/**', ...anySheet], 'the job knows no screen'),
-  never(['src/lib/kit/**'], ['$lib/solver', '$lib/solver/**', ...anyJob, ...anySheet], 'the kit knows no physics and no job'),
-  never(['src/routes/**'], ['$lib/solver', '$lib/solver/**'], 'routes find the sheet and give it the job'),
+  never(
+    ['src/lib/units/**'],
+    [...anyUi, ...anyJob, ...anySheet, '$lib/solver/!(quantity*)', '$lib/solver/*/**'],
+    'units know only the list of quantities',
+  ),
+  never(
+    ['src/lib/job/**'],
+    ['@observablehq/*', 'katex', '$lib/kit', '$lib/kit/**', ...anySheet],
+    'the job knows no screen',
+  ),
+  never(
+    ['src/lib/kit/**'],
+    ['$lib/solver', '$lib/solver/**', ...anyJob, ...anySheet],
+    'the kit knows no physics and no job',
+  ),
+  never(
+    ['src/routes/**'],
+    ['$lib/solver', '$lib/solver/**'],
+    'routes find the sheet and give it the job',
+  ),
 );

@@ -1,6 +1,6 @@
 /** Lines of the suction head: available, required, to spare, what it leaves, where it ends. */
 import { coolantVapourPressure } from '$lib/solver/fluids/coolant';
-import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
+import { balanceLine, formulaLine, type Line, type Formula } from '$lib/solver/formula';
 import { headFromPressure } from '$lib/solver/hydraulics/formulas';
 import type { Loop } from '$lib/solver/loop/types';
 import {
@@ -160,14 +160,15 @@ function lossLine(
 ): Line {
   const { pump } = prepared.loop;
   const { temperature: T } = point;
+  const required: { formula: Formula; x: Record<string, number> } = pump.npshCurve
+    ? { formula: requiredOf(prepared, T), x: { Q: point.flow } }
+    : { formula: requiredEstimate, x: { N_e: pump.npshRequired } };
   return balanceLine(
     {
       formula: npshAvailableFormula,
       x: { ...inlet, p_tank_gauge, ...liquidSideAt(prepared, point) },
     },
-    pump.npshCurve
-      ? { formula: requiredOf(prepared, T), x: { Q: point.flow } }
-      : { formula: requiredEstimate, x: { N_e: pump.npshRequired } },
+    required,
     {
       ...words,
       unknown: {
