@@ -50,7 +50,7 @@ export const content: ContentOf = (side) => {
       ...approachFinding(s, side),
       ...sourceFinding(s),
       ...limitFinding(s),
-      ...marginFindings(s),
+      ...marginFindings(s, side.loop),
       volumeFinding(s),
     ],
   };

@@ -10,7 +10,7 @@ import {
   heatIn,
   soakHeat,
 } from '$lib/solver/loop/readings';
-import type { SteadySolution } from '$lib/solver/loop/types';
+import type { Loop, SteadySolution } from '$lib/solver/loop/types';
 import { q, say, type Finding } from '../types';
 
 /** A loop without a balance is told first and plainly. */
@@ -129,13 +129,13 @@ export function limitFinding(s: SteadySolution): Finding[] {
 }
 
 /** Margins that are gone or nearly so. */
-export function marginFindings({ margins, status }: SteadySolution): Finding[] {
+export function marginFindings({ margins, status }: SteadySolution, { pump }: Loop): Finding[] {
   const found: Finding[] = [];
   if (status !== 'no-flow' && margins.suction < 0) {
     found.push({
       code: 'suction-short',
       level: 'act',
-      sentence: say`The pump lacks ${q(-margins.suction, 'head')} of suction head: it cavitates, and the flow shown is more than it can hold. Cooler liquid, a cap that holds pressure, a higher tank or a wider suction hose give it back.`,
+      sentence: say`The pump lacks ${q(-margins.suction, 'head')} of suction head: it cavitates, and the flow shown ${pump.cavitation === 'counted' ? 'counts what that takes' : 'is more than it can hold'}. Cooler liquid, a cap that holds pressure, a higher tank or a wider suction hose give it back.`,
     });
   }
   if (status === 'balanced' && margins.boiling < 10) {

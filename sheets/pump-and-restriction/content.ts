@@ -55,7 +55,7 @@ export const content: ContentOf = (side) => {
       ...speedLines(loop, model),
       ...hoseLines(loop, s),
       ...coreLines(loop, s),
-      operatingLine(model, s),
+      operatingLine(loop, model, s),
       ...powerLines(loop, model, s),
       ...(s.status === 'balanced' ? riseLines(s) : []),
       ...suctionLines(loop, s),

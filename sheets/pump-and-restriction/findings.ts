@@ -89,7 +89,7 @@ export function suctionFinding(
       {
         code: 'suction-short',
         level: 'act',
-        sentence: say`The pump lacks ${q(-suction, 'head')} of suction head at ${q(T, 'temperature')}: it cavitates, and the true flow is below the one shown. Cool the tank or hold pressure in it and the noise must go; if it stays with a cold tank it is air, not cavitation.`,
+        sentence: say`The pump lacks ${q(-suction, 'head')} of suction head at ${q(T, 'temperature')}: it cavitates, ${loop.pump.cavitation === 'counted' ? 'and head and flow here count what that takes; other hoses and pumps are told in health' : 'and the true flow is below the one shown'}. Cool the tank or hold pressure in it and the noise must go; if it stays with a cold tank it is air, not cavitation.`,
       },
     ];
   }

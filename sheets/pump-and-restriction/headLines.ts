@@ -1,5 +1,5 @@
 /** Lines of the cores' heads and of the balance with the pump. */
-import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
+import { balanceLine, formulaLine, type Formula, type Line } from '$lib/solver/formula';
 import {
   coreLossPower,
   coreLossTwoPart,
@@ -9,6 +9,7 @@ import {
 } from '$lib/solver/hydraulics/formulas';
 import { coreLoss, type HydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
 import type { Loop, SteadySolution } from '$lib/solver/loop/types';
+import { starvedSetHead } from '$lib/solver/suction/formulas';
 import { PART_WORDS } from './parts';
 
 /** Charge cooler and front exchanger: loss from the rating, then head. */
@@ -55,14 +56,15 @@ const RATED_NOTE = {
 };
 
 /** The flow at which the pump gives what the loop asks. */
-export function operatingLine({ pump }: HydraulicModel, s: SteadySolution): Line {
-  const { flow, speedRatio, shares, notes } = s.operating;
+export function operatingLine(loop: Loop, { pump }: HydraulicModel, s: SteadySolution): Line {
+  const { flow, speedRatio, shares, notes, headLeft: x_h } = s.operating;
+  const x = { n_s: pump.inSeries, n_p: pump.inParallel, Q: flow, s: speedRatio };
+  const counted = loop.pump.cavitation === 'counted';
   const head = Object.fromEntries(shares.map((share) => [share.part, share.head]));
   return balanceLine(
-    {
-      formula: pumpSetHead(pump),
-      x: { n_s: pump.inSeries, n_p: pump.inParallel, Q: flow, s: speedRatio },
-    },
+    counted
+      ? { formula: starvedSetHead(pump) as Formula, x: { ...x, x_h } }
+      : { formula: pumpSetHead(pump) as Formula, x },
     {
       formula: systemHeadSum,
       x: {

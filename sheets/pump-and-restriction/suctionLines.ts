@@ -2,10 +2,16 @@
 import { pressureAtAltitude } from '$lib/solver/fluids/formulas';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import type { Loop, SteadySolution } from '$lib/solver/loop/types';
-import { npshAvailableFormula, suctionMarginFormula } from '$lib/solver/suction/formulas';
+import {
+  headLeftFormula,
+  npshAvailableFormula,
+  suctionMarginFormula,
+} from '$lib/solver/suction/formulas';
+import { levelAboveEye } from '$lib/solver/suction/inlet';
 
 /** How far the liquid at the pump's inlet is from boiling, as head of itself. */
 export function suctionLines(loop: Loop, s: SteadySolution): Line[] {
+  const { npshRequired: NPSH_R } = s.operating;
   const air = formulaLine(
     pressureAtAltitude,
     { h: loop.site.altitude },
@@ -18,7 +24,7 @@ export function suctionLines(loop: Loop, s: SteadySolution): Line[] {
       p_tank_gauge: loop.reservoir.capGauge,
       p_vapour: s.liquid.vapourPressure,
       rho: s.liquid.density,
-      z: loop.reservoir.levelAbovePump,
+      z: levelAboveEye(loop),
       h_suction: s.operating.shares[0]!.head,
     },
     {
@@ -33,13 +39,22 @@ export function suctionLines(loop: Loop, s: SteadySolution): Line[] {
     available,
     formulaLine(
       suctionMarginFormula,
-      { NPSH_A: available.value, NPSH_R: loop.pump.npshRequired },
+      { NPSH_A: available.value, NPSH_R },
       {
         id: 'suction-margin',
         statement: 'Suction head to spare',
-        why: 'Required means that the head has fallen by 3 %; noise and wear may start above that.',
+        why: 'Required means that the head has fallen by 3 %; noise and wear may start above that. Sheet 7 takes it apart.',
       },
     ),
+    ...(loop.pump.cavitation === 'counted' && NPSH_R > 0
+      ? [
+          formulaLine(
+            headLeftFormula,
+            { NPSH_A: available.value, NPSH_R },
+            { id: 'head-left', statement: 'Share of its head that the pump keeps at that' },
+          ),
+        ]
+      : []),
   ];
 }
 

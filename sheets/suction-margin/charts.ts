@@ -1,7 +1,8 @@
 /** Plots of the suction side: margin against temperature, and its map over flow. */
 import type { Side } from '$lib/job/evaluate';
 import {
-  worded,
+  shown,
+  spreadText,
   type Band,
   type Chart,
   type Curve,
@@ -27,8 +28,10 @@ export function marginChart(found: Side, candidate: Side | null): Chart {
     curves: sides.flatMap(({ name, study }): Curve[] => [
       {
         id: name,
-        label: study.vented ? 'cap holding' : 'no cap',
+        label: study.vented ? 'cap holding' : 'open to the air',
         side: name,
+        // The two sides lie close; their points say which is which.
+        quiet: name === 'candidate',
         points: study.path.map(({ temperature, margin }) => [temperature, margin]),
       },
       ...(study.ventedPath.length > 1 && name === 'found'
@@ -62,6 +65,10 @@ const BELOW = 1;
 const TONES: readonly Tone[] = ['heat-4', 'heat-3', 'heat-2', 'heat-1', 'heat-0'];
 const SHORT: Tone = 'heat-6';
 
+/** A level is a round number: two digits say it. */
+const short = (level: number, system: UnitSystem) =>
+  `${spreadText(level, 'head', system)} ${shown(level, 'head', system).unit}`;
+
 /** Margin over flow and temperature as bands and lines, the loop's own path and where it settles. */
 export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart {
   const x = { name: 'Flow', quantity: 'volumeFlow', zero: true } as const;
@@ -81,7 +88,7 @@ export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart 
         return [
           {
             id: `level-${level}`,
-            label: level === 0 ? 'nothing to spare' : worded(level, 'head', system),
+            label: level === 0 ? 'nothing to spare' : `${short(level, system)} to spare`,
             tone: level === 0 ? 'act' : 'soft',
             thin: level !== 0,
             points,
@@ -109,7 +116,7 @@ export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart 
 
 /** From the coldest up: the more to spare, the colder the tone; one for all that is short. */
 function bandsOf({ map }: Study, levels: readonly number[]): Band[] {
-  const bounds = [-Infinity, ...levels.filter((level) => level >= 0), Infinity];
+  const bounds = [-Infinity, 0, ...levels.filter((level) => level > 0), Infinity];
   return bounds.slice(1).map((upper, i) => ({
     tone: i === 0 ? SHORT : TONES[Math.min(i, TONES.length) - 1]!,
     points: marginBand(map, [bounds[i]!, upper]),

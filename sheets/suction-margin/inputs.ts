@@ -1,4 +1,5 @@
 /** Which inputs of the job this sheet shows, from the tank down to the pump. */
+import type { Side } from '$lib/job/evaluate';
 import { fieldGroup } from '$lib/job/fields';
 
 export const TANK_PATHS = [
@@ -10,14 +11,18 @@ export const TANK_PATHS = [
 export const HOSE_PATHS = fieldGroup('hoses')
   .fields.map((field) => field.path)
   .filter((path) => path.startsWith('hose.suction.'));
-export const PUMP_PATHS = [
-  'pump.inletFaces',
-  'pump.eyeDepth',
-  'pump.npshBy',
-  'pump.npshRequired',
-  'pump.npshCurve',
-  'pump.cavitation',
-];
+/** The pump, with what its need is known by on either side. */
+export function pumpPaths(sides: readonly (Side | null)[]): readonly string[] {
+  const by = sides.map((side) => side?.values['pump.npshBy']!.choice);
+  return [
+    'pump.inletFaces',
+    'pump.eyeDepth',
+    'pump.npshBy',
+    ...(by.includes('estimate') ? ['pump.npshRequired'] : []),
+    ...(by.includes('points') ? ['pump.npshCurve'] : []),
+    'pump.cavitation',
+  ];
+}
 export const LIQUID_PATHS = [
   'site.altitude',
   ...fieldGroup('coolant').fields.map((field) => field.path),

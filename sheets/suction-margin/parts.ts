@@ -3,7 +3,7 @@ import type { HelpId } from '$lib/solver/suction/whatHelps';
 
 /** As a row names it. */
 export const HELP_NAME: Readonly<Record<HelpId, string>> = {
-  cap: 'A stronger cap',
+  cap: 'More cap pressure',
   level: 'Tank higher',
   bore: 'Wider suction hose',
   length: 'Half as long a suction hose',
@@ -13,7 +13,7 @@ export const HELP_NAME: Readonly<Record<HelpId, string>> = {
 
 /** Inside a sentence. */
 export const HELP_WORDS: Readonly<Record<HelpId, string>> = {
-  cap: 'a stronger cap',
+  cap: 'more cap pressure',
   level: 'a higher tank',
   bore: 'a wider suction hose',
   length: 'a suction hose half as long',

@@ -85,7 +85,6 @@ export function results({ s, flows, loss, vented, ventedLoss }: Study): Result[]
       value: moving(operating.npshRequired),
       absent: NOTHING,
       quantity: 'head',
-      better: 'lower',
     },
     {
       id: 'vented-margin',

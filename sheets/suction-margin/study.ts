@@ -6,6 +6,7 @@ import { mapSpan, suctionMap, type SuctionMap } from '$lib/solver/suction/map';
 import {
   operatingPath,
   pathPoint,
+  pathThrough,
   temperatureOfFirstLoss,
   ventedLoop,
   type FirstLoss,
@@ -44,12 +45,13 @@ function newStudy(side: Side): Study | null {
   const prepared = side.prepared.value;
   const T = s.liquid.temperature;
   const map = suctionMap(prepared, mapSpan(prepared));
+  const loss = temperatureOfFirstLoss(prepared);
   const open = side.loop.reservoir.capGauge > 0 ? ventedLoop(prepared) : null;
   return {
     s,
     prepared,
     flows: s.status !== 'no-flow',
-    loss: temperatureOfFirstLoss(prepared),
+    loss,
     vented: open && pathPoint(open, T),
     ventedLoss: open && temperatureOfFirstLoss(open),
     ventedPath: open
@@ -58,7 +60,7 @@ function newStudy(side: Side): Study | null {
           map.temperatures.filter((temperature) => temperature <= open.hottest),
         )
       : [],
-    path: operatingPath(prepared, map.temperatures),
+    path: pathThrough(prepared, map.temperatures, loss),
     map,
     helps: whatHelps(prepared, T),
   };

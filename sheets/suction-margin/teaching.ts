@@ -28,7 +28,13 @@ export function onsetFinding({ loop }: Side, { s }: Study): Finding[] {
     {
       code: 'npsh3-is-not-the-start',
       level: 'info',
-      sentence: say`Required (NPSH3, ${q(npshRequired, 'head')}) is not where cavitation starts; there 3 % of the head is already gone. To keep every bubble away takes about four times that on average (Budris, WaterWorld, June 2009), ${q(onset, 'head')}. With ${q(npshAvailable, 'head')} some hiss and wear are possible without any loss of flow.${guess}`,
+      sentence: [
+        ...say`Required (NPSH3, ${q(npshRequired, 'head')}) is not where cavitation starts; there 3 % of the head is already gone. To keep every bubble away takes about four times that on average (Budris, WaterWorld, June 2009), ${q(onset, 'head')}.`,
+        ...(npshAvailable < npshRequired
+          ? []
+          : say` With ${q(npshAvailable, 'head')} some hiss and wear are possible with hardly any loss of flow.`),
+        ...(guess === '' ? [] : [guess]),
+      ],
     },
   ];
 }
@@ -82,7 +88,7 @@ export function mountingFindings({ loop }: Side, { s }: Study): Finding[] {
 
 /** Where the next metre is cheapest. */
 export function helpFinding({ helps }: Study): Finding[] {
-  const [best] = helps;
+  const best = helps.find(({ allowed }) => allowed);
   if (!best || !(best.gain > 0)) return [];
   const hose = helps.find(({ id }) => id === 'bore');
   return [

@@ -5,6 +5,7 @@ import type { Chart } from '$lib/kit';
 import { helpRows } from '../../sheets/suction-margin/bars';
 import { mapChart, marginChart } from '../../sheets/suction-margin/charts';
 import { content } from '../../sheets/suction-margin/content';
+import { content as pumpContent } from '../../sheets/pump-and-restriction/content';
 import { studyOf } from '../../sheets/suction-margin/study';
 import { settledOf } from '../../sheets/wiring/duty';
 import { DUTY_IDS, JOBS, demoJob, edited, shown } from './jobs';
@@ -160,6 +161,15 @@ const VARIANTS: Readonly<Record<string, () => Job>> = {
       'reservoir.vent': 'vented',
     }),
 };
+
+it('sheet 2 counts what it takes too: its balance closes, its lines can be rebuilt', () => {
+  for (const duty of DUTY_IDS) {
+    const job = shown(VARIANTS['short, counted']!(), duty, 'US');
+    const said = pumpContent(evaluate(job).asFound);
+    expect(walkContent(said, 'US')).toEqual([]);
+    expect(said.lines.map(({ id }) => id)).toContain('head-left');
+  }
+});
 
 describe.each(Object.keys(VARIANTS))('%s', { timeout: 60_000 }, (name) => {
   it.each(DUTY_IDS)('%s: every line can be rebuilt, every number is one', (duty) => {

@@ -72,6 +72,14 @@ describe('what helps', () => {
     const gains = helps.map((help) => help.gain);
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
   });
+  it('marks a cap above what the tank is made for', () => {
+    const rated = (ratedGauge: number) => {
+      const loop = { ...exampleLoop, reservoir: { ...exampleLoop.reservoir, ratedGauge } };
+      return whatHelps(prepareLoop(loop), T).find(({ id }) => id === 'cap')!.allowed;
+    };
+    expect(rated(CAP_STEP)).toBe(true);
+    expect(rated(0.9 * CAP_STEP)).toBe(false);
+  });
   it('leaves out what cannot be', () => {
     const { suction } = exampleLoop.hoses;
     const odd = prepareLoop({

@@ -5,7 +5,12 @@ import { saturationTemperatureWater } from '$lib/solver/fluids/saturation';
 import { prepareLoop } from '$lib/solver/loop/prepare';
 import { steady } from '$lib/solver/loop/steady';
 import type { Loop } from '$lib/solver/loop/types';
-import { operatingPath, pathPoint, temperatureOfFirstLoss } from '$lib/solver/suction/path';
+import {
+  operatingPath,
+  pathPoint,
+  pathThrough,
+  temperatureOfFirstLoss,
+} from '$lib/solver/suction/path';
 import { inletPressure, levelAboveEye } from '$lib/solver/suction/inlet';
 import { ratingNotes } from '$lib/solver/suction/notes';
 import { InvalidInputError, OutOfRangeError } from '$lib/solver/errors';
@@ -112,6 +117,17 @@ describe('the path', () => {
     expect(point!.flow).toBe(s.operating.flow);
     expect(point!.margin).toBeCloseTo(s.margins.suction, 12);
   });
+});
+
+it('the path turns at the first loss: that point is put in, in order', () => {
+  const prepared = prepareLoop(exampleLoop);
+  const loss = temperatureOfFirstLoss(prepared);
+  const path = pathThrough(prepared, [300, 340, 379], loss);
+  const T = path.map(({ temperature }) => temperature);
+  expect(T).toEqual([...T].sort((a, b) => a - b));
+  expect(T).toHaveLength(4);
+  expect(loss.kind === 'at' && T.includes(loss.point.temperature)).toBe(true);
+  expect(pathThrough(prepared, [300], { kind: 'always' })).toHaveLength(1);
 });
 
 describe('the inlet', () => {

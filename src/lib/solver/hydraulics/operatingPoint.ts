@@ -47,6 +47,8 @@ export interface HydraulicModel {
    * `T` (K) the pump is taken as giving its curve, cavitation counted or not.
    */
   flowAt(liquid: FlowingLiquid, T?: number): number;
+  /** Suction side at one temperature, K, as a function of the flow; the pump as it runs there. */
+  suctionOver(liquid: FlowingLiquid, T: number): (flow: number) => SuctionState;
   /** Suction side at any flow and temperature, whether the loop settles there or not. */
   suctionAt(flow: number, liquid: FlowingLiquid, T: number): SuctionState;
   /** The whole state there, with the suction side at liquid temperature `T`, K. */
@@ -125,6 +127,8 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
     const resistance = system(liquid);
     return settle((pump) => flowWith(pump, resistance, liquid, T));
   };
+  const suctionOver = (liquid: FlowingLiquid, T: number) =>
+    suction(liquid, T, needOf(fixed ?? settled(liquid, T).pump));
   let atRoom = fixed;
 
   return {
@@ -134,8 +138,8 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
     fixedPump: fixed,
     settled,
     systemHead: (flow, liquid) => system(liquid)(flow),
-    suctionAt: (flow, liquid, T) =>
-      suction(liquid, T, needOf(fixed ?? settled(liquid, T).pump))(flow),
+    suctionOver,
+    suctionAt: (flow, liquid, T) => suctionOver(liquid, T)(flow),
     flowAt: (liquid, T) => settled(liquid, T).flow,
     operatingPoint(liquid, T) {
       const resistance = system(liquid);

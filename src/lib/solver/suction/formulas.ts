@@ -1,5 +1,7 @@
 /** Formulas of the suction side, as the sheets show them. */
 import { defineFormula, type Term } from '../formula';
+import type { PumpModel } from '../hydraulics/pump';
+import { pumpSetHead } from '../hydraulics/pumpFormulas';
 import { FLOW, G, RHO } from '../hydraulics/terms';
 import { SOURCES } from '../sources';
 import { FALL_EXPONENT, LOST_AT_NPSH3, SUPPRESSION_RATIO } from './headLeft';
@@ -129,6 +131,24 @@ export const headLeftFormula = defineFormula({
   },
   source: SOURCES.npshFall,
 });
+
+/** Head of a pump set that loses some to its suction side: left side of the balance where that is counted. */
+export const starvedSetHead = (pump: Pick<PumpModel, 'rated'>) => {
+  const healthy = pumpSetHead(pump);
+  return defineFormula({
+    ...healthy,
+    id: 'suction.starved-set-head',
+    expr: `x_h * ${healthy.expr}`,
+    terms: {
+      ...healthy.terms,
+      x_h: {
+        tex: 'x_h',
+        quantity: 'percent',
+        name: 'share of its head that the suction side leaves',
+      },
+    },
+  });
+};
 
 /** Suction head that would keep every bubble away, on average. */
 export const suppressionFormula = defineFormula({

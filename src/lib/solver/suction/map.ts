@@ -40,10 +40,8 @@ export function mapSpan(prepared: PreparedLoop): MapSpan {
 export function suctionMap(prepared: PreparedLoop, span = mapSpan(prepared)): SuctionMap {
   const temperatures = spaced(...span.temperatures, COLUMNS);
   const flows = spaced(0, span.flowMax, ROWS);
-  const columns = temperatures.map((T) => ({ T, liquid: prepared.liquidAt(T) }));
-  const margin = flows.map((flow) =>
-    columns.map(({ T, liquid }) => suctionMargin(prepared.hydraulics.suctionAt(flow, liquid, T))),
-  );
+  const columns = temperatures.map((T) => prepared.hydraulics.suctionOver(prepared.liquidAt(T), T));
+  const margin = flows.map((flow) => columns.map((at) => suctionMargin(at(flow))));
   return { temperatures, flows, margin };
 }
 

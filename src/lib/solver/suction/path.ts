@@ -38,6 +38,20 @@ export const ventedLoop = ({ loop }: PreparedLoop): PreparedLoop =>
 export const healthyFlow = ({ hydraulics, liquidAt }: PreparedLoop, T: number): number =>
   hydraulics.flowAt(liquidAt(T));
 
+/** {@link operatingPath}, the point of the first loss put in: the path turns sharply there. */
+export function pathThrough(
+  prepared: PreparedLoop,
+  temperatures: readonly number[],
+  loss: FirstLoss,
+): readonly PathPoint[] {
+  const path = operatingPath(prepared, temperatures);
+  if (loss.kind !== 'at') return path;
+  const { point } = loss;
+  const before = path.filter(({ temperature }) => temperature < point.temperature);
+  if (before.length === 0) return path;
+  return [...before, point, ...path.slice(before.length)];
+}
+
 /** Where, warming up, the pump has lost 3 % of its head. */
 export type FirstLoss =
   | { readonly kind: 'at'; readonly point: PathPoint }

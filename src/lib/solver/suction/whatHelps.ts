@@ -26,9 +26,12 @@ export interface Help {
   /** Margin with it, and gained by it, m. */
   readonly margin: number;
   readonly gain: number;
+  /** Not where the cap would open above what the tank is made for. */
+  readonly allowed: boolean;
 }
 
 interface Change {
+  readonly allowed?: false;
   readonly id: HelpId;
   readonly from: number;
   readonly to: number;
@@ -39,7 +42,7 @@ interface Change {
 
 /**
  * Suction margin with one thing changed at a time, the flow settled anew, the liquid else as warm as it
- * is. Largest gain first; what cannot be done here (a wider hose than any sold, colder than it freezes,
+ * is. Largest gain first; a cap above what the tank is made for is marked; what cannot be done here (a wider hose than any sold, colder than it freezes,
  * lower than the sea) is left out.
  *
  * @param T - temperature of the liquid leaving the reservoir, K
@@ -47,9 +50,9 @@ interface Change {
 export function whatHelps(prepared: PreparedLoop, T: number): readonly Help[] {
   const now = marginOf(prepared.loop, prepared, T);
   return changes(prepared, T)
-    .map(({ loop, T: at, ...rest }): Help => {
+    .map(({ loop, T: at, allowed = true, ...rest }): Help => {
       const margin = marginOf(loop, prepared, at);
-      return { ...rest, margin, gain: margin - now };
+      return { ...rest, allowed, margin, gain: margin - now };
     })
     .sort((a, b) => b.gain - a.gain);
 }
@@ -77,6 +80,8 @@ function changes({ loop, coldest }: PreparedLoop, T: number): Change[] {
       quantity: 'gaugePressure',
       loop: tank({ capGauge: cap }),
       T,
+      // Stamps are round numbers: a hair above by conversion is not above.
+      ...(cap > (reservoir.ratedGauge ?? Infinity) * 1.001 && { allowed: false }),
     },
     {
       id: 'level',
