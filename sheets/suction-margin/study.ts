@@ -1,5 +1,6 @@
 /** What the suction sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
+import { once } from '$lib/once';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { SteadySolution } from '$lib/solver/loop/types';
 import { mapSpan, suctionMap, type SuctionMap } from '$lib/solver/suction/map';
@@ -44,9 +45,18 @@ function newStudy(side: Side): Study | null {
   if (!s || !side.prepared.ok) return null;
   const prepared = side.prepared.value;
   const T = s.liquid.temperature;
-  const map = suctionMap(prepared, mapSpan(prepared));
   const loss = temperatureOfFirstLoss(prepared);
   const open = side.loop.reservoir.capGauge > 0 ? ventedLoop(prepared) : null;
+  const map = once(() => suctionMap(prepared, mapSpan(prepared)));
+  const path = once(() => pathThrough(prepared, map().temperatures, loss));
+  const ventedPath = once(() =>
+    open
+      ? operatingPath(
+          open,
+          map().temperatures.filter((temperature) => temperature <= open.hottest),
+        )
+      : [],
+  );
   return {
     s,
     prepared,
@@ -54,14 +64,16 @@ function newStudy(side: Side): Study | null {
     loss,
     vented: open && pathPoint(open, T),
     ventedLoss: open && temperatureOfFirstLoss(open),
-    ventedPath: open
-      ? operatingPath(
-          open,
-          map.temperatures.filter((temperature) => temperature <= open.hottest),
-        )
-      : [],
-    path: pathThrough(prepared, map.temperatures, loss),
-    map,
     helps: whatHelps(prepared, T),
+    // For the plots alone: an edit shows its numbers first.
+    get map() {
+      return map();
+    },
+    get path() {
+      return path();
+    },
+    get ventedPath() {
+      return ventedPath();
+    },
   };
 }

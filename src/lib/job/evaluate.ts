@@ -1,4 +1,5 @@
 /** The whole loop solved for both sides of a job: once per job, shared by every sheet. */
+import { once } from '$lib/once';
 import { prepareLoop, type PreparedLoop } from '$lib/solver/loop/prepare';
 import { steadyIn } from '$lib/solver/loop/steady';
 import type {
@@ -146,10 +147,4 @@ function requestOf(ready: PreparedLoop, values: Values): WarmUpRequest {
     chargeLimit: charge,
     recoveryBand,
   };
-}
-
-/** Work done at the first call, kept for the others. */
-function once<T>(work: () => T): () => T {
-  let done: { value: T } | null = null;
-  return () => (done ??= { value: work() }).value;
 }

@@ -19,8 +19,8 @@ export interface MapSpan {
 }
 
 /** Steps of the grid: straight lines between them do not show at a plot's width. */
-const COLUMNS = 61;
-const ROWS = 31;
+const COLUMNS = 45;
+const ROWS = 17;
 /** Below ambient, K, and over the largest flow, that the map shows. */
 const COLDER = 10;
 const WIDER = 1.2;
