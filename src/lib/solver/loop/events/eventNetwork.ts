@@ -5,42 +5,10 @@ import type { ThermalBreaker } from '../../feed/breaker';
 import { COEFFICIENTS, K } from '../forcing';
 import type { NodeCapacities } from '../thermalMass';
 import type { Loop } from '../types';
+import { cellConductance, cellRates } from './hoseCells';
 import type { Layout } from './layout';
+import type { EventReading, Mode } from './mode';
 import type { UnderhoodFeature } from './types';
-import type { ModeForcing } from './variants';
-
-/** What holds between two events. */
-export interface Mode {
-  readonly forcing: ModeForcing;
-  /** Ice and water stand together in the reservoir. */
-  readonly melting: boolean;
-  readonly boils: {
-    readonly reservoir: boolean;
-    readonly charge: boolean;
-    readonly front: boolean;
-  };
-  /** Through the breaker, A. */
-  readonly current: number;
-}
-
-/** What can be read off a state besides the state itself. */
-export interface EventReading {
-  reservoir: number;
-  T_out: number;
-  coolerIn: number;
-  frontIn: number;
-  /** Arriving back at the reservoir. */
-  returning: number;
-  chargeOut: number;
-  bayAir: number;
-  flow: number;
-  heatIn: number;
-  heatOut: number;
-  /** Heat a liquid would warm by, or boils by, W. */
-  reservoirHeat: number;
-  chargeHeat: number;
-  frontHeat: number;
-}
 
 /** What of the loop enters the rates. */
 export interface NetworkParts {
@@ -123,7 +91,7 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
   }
 
   /** One run of cells fed at `T_in`, each taking `g` W/K from the bay. @returns heat taken, W */
-  function run(
+  const run = (
     index: number,
     C: number,
     T_in: number,
@@ -131,19 +99,7 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     bay: number,
     y: Float64Array,
     out: Float64Array,
-  ): number {
-    let before = T_in;
-    let taken = 0;
-    const first = firstCell + index * N;
-    for (let i = first; i < first + N; i++) {
-      const T = y[i]!;
-      const heat = g === 0 ? 0 : g * (bay - T);
-      out[i] = (C * (before - T) + heat) / cellCapacity[index]!;
-      taken += heat;
-      before = T;
-    }
-    return taken;
-  }
+  ) => cellRates(C, T_in, g, bay, cellCapacity[index]!, firstCell + index * N, N, y, out);
 
   function rates(mode: Mode, y: Float64Array, out: Float64Array): void {
     const { base, inletGain } = mode.forcing;
@@ -168,7 +124,7 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
       frontIn = flows ? (C * cl + G_h * bay) / (C + G_h) : fl;
       hose = flows ? C * (frontIn - cl) : 0;
     } else {
-      const g = G_h === 0 ? 0 : flows ? C * Math.expm1(Math.log1p(G_h / C) / N) : G_h / N;
+      const g = cellConductance({ C, G: G_h, N });
       run(0, C, T_out, 0, bay, y, out);
       run(1, C, flows ? y[lastCell(0)]! + pump / C : cl, 0, bay, y, out);
       hose = run(2, C, cl, g, bay, y, out);

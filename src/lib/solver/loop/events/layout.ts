@@ -1,6 +1,16 @@
 /** Where each quantity stands in the state of a drive with events; features left out take no room. */
 import { NODE, STATES } from '../network';
+import type { TransientState } from '../types';
 import type { EventRequest } from './types';
+
+/** The five nodes, by name. */
+export const NODES = [
+  'reservoir',
+  'chargeLiquid',
+  'chargeMetal',
+  'frontLiquid',
+  'frontMetal',
+] as const satisfies readonly (keyof TransientState)[];
 
 export interface Layout {
   readonly dimension: number;

@@ -1,7 +1,7 @@
 /** Switches that must move before the next stretch is run: what the last one left untrue. */
 import { ICE_POINT } from '../../fluids/ice';
 import { NODE } from '../network';
-import type { Mode } from './eventNetwork';
+import type { Mode } from './mode';
 import type { Switches } from './switches';
 import { BOILING, type Outcome, type WatchFacts } from './watch';
 

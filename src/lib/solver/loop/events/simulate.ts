@@ -1,16 +1,19 @@
 /** The loop in time with its feedbacks: an integrator restarted at everything that switches. */
 import { SolverError } from '../../errors';
+import { HEAT_OF_FUSION } from '../../fluids/ice';
 import { DenseSolution } from '../../numerics/dense';
 import { integrateSharply } from '../../numerics/sharpEvent';
-import { HEAT_OF_FUSION } from '../../fluids/ice';
 import { NODE } from '../network';
 import type { PreparedLoop } from '../prepare';
-import type { Loop } from '../types';
-import { capLiftTemperature } from './cap';
-import { eventNetwork, type Mode } from './eventNetwork';
+import type { Loop, Segment } from '../types';
+import { requireEventRequest } from './checks';
+import type { Stretch } from './history';
 import { tolerances } from './layout';
-import { readRun, type Stretch } from './readRun';
-import { requireEventRequest, setUp } from './setUp';
+import type { Mode } from './mode';
+import { notesOf } from './notes';
+import { networkOf, pumpCurrent, watchFacts } from './parts';
+import { readRun } from './readRun';
+import { setUp } from './setUp';
 import { firstSettings, settleOne } from './settle';
 import {
   appointedTimes,
@@ -23,7 +26,7 @@ import {
 } from './switches';
 import type { EventRequest, EventSolution, LoopEvent } from './types';
 import { variantsOf } from './variants';
-import { watched, type Outcome, type WatchFacts } from './watch';
+import { watched, type Outcome } from './watch';
 
 const RTOL = 1e-6;
 /** Absolute part of the tolerance, K, for each unit of rtol; as in the warm-up. */
@@ -37,8 +40,8 @@ const STEP_AFTER_EVENT = 0.1;
 const GATHERED = [NODE.heatIn, NODE.heatOut];
 /** More events than this are a chatter, not a drive. */
 const MOST_EVENTS = 50_000;
-/** Share of the reservoir's liquid that may boil off before the pump draws air. Our choice, no source. */
-const DRY_SHARE = 0.9;
+/** Switches that may move at one moment, each once. */
+const MOST_AT_ONCE = 8;
 
 /**
  * Follow a loop through a schedule with pump, breaker, fans, ice and boiling as they switch.
@@ -60,45 +63,19 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
   const variants = variantsOf(given, request);
   const { prepared } = variants;
   requireEventRequest(prepared, request);
+  const parts = setUp(prepared, request);
+  const { layout, capacity, y: start } = parts;
   const { schedule, rtol = RTOL } = request;
-  const { loop, boilingPoint, coldest, hottest } = prepared;
-  const {
-    layout,
-    capacity,
-    cellCapacity,
-    reservoirMass,
-    specificHeat,
-    y: start,
-  } = setUp(prepared, request);
-  const net = eventNetwork({
-    loop,
-    layout,
-    capacity,
-    cellCapacity,
-    boilingPoint,
-    specificHeat,
-    breaker: request.breaker?.breaker ?? null,
-    breakerOutside: request.breaker?.place === 'outside',
-    underhood: request.underhood ?? null,
-  });
-  const facts: WatchFacts = {
-    request,
-    layout,
-    net,
-    boilingPoint,
-    coldest,
-    hottest,
-    capLiftsAt: request.boiling ? capLiftTemperature(prepared) : Infinity,
-    capGauge: loop.reservoir.capGauge,
-    dryAt: DRY_SHARE * reservoirMass,
-  };
+  const net = networkOf(prepared, request, parts);
+  const facts = watchFacts(prepared, request, parts, net);
   const current = request.breaker
     ? (request.breaker.current ?? pumpCurrent(prepared, request.start.reservoir))
     : 0;
   const perKelvin = capacity.reservoir / HEAT_OF_FUSION;
-  const options = { rtol, atol: tolerances(layout, rtol, ATOL_PER_RTOL, perKelvin) };
   const dense = new DenseSolution(layout.dimension);
+  const options = { rtol, atol: tolerances(layout, rtol, ATOL_PER_RTOL, perKelvin), dense };
   const appointed = appointedTimes(request);
+  const restart = STEP_AFTER_EVENT * (rtol / RTOL) ** (1 / 4);
 
   const s = newSwitches();
   const events: LoopEvent[] = [];
@@ -109,7 +86,6 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
   let y: Float64Array = start.slice();
   let rejected = 0;
   let afterEvent = false;
-  const restart = STEP_AFTER_EVENT * (rtol / RTOL) ** (1 / 4);
   firstSettings(s, facts, y);
 
   const tell = (what: Outcome) => {
@@ -117,107 +93,94 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
     else events.push({ t, kind: what.kind, value: what.value, part: what.part ?? null });
     if (events.length > MOST_EVENTS) throw failed('events without end', t);
   };
+  const modeIn = (segment: Segment): Mode =>
+    modeOf(s, variants.forcing(segment, moves(s), s.fansOn), request, current);
+
+  /** Keep what is appointed for this moment, then move what contradicts the state. */
+  const settled = (segment: Segment): Mode => {
+    const state = layout.breaker >= 0 ? y[layout.breaker]! + 1 : 0;
+    const T = net.reservoir(modeIn(segment), y);
+    keepAppointments(s, t, request, T, state).forEach(tell);
+    let mode = modeIn(segment);
+    // Each switch moves once; what still wavers, wavers by rounding.
+    for (let i = 0; i < MOST_AT_ONCE; i++) {
+      const turned = turns(s);
+      const moved = settleOne(s, mode, facts, y);
+      if (!moved) break;
+      tell(moved);
+      restOf(s, t, turned, request);
+      mode = modeIn(segment);
+    }
+    return mode;
+  };
+
+  /** Run on in one mode until something happens, or until `end`. */
+  const stretch = (mode: Mode, end: number) => {
+    const watch = watched(facts, s, mode);
+    const from = t;
+    const firstStep = dense.steps;
+    const keep = () =>
+      stretches.push({
+        mode,
+        switches: { ...s },
+        from,
+        to: t,
+        firstStep,
+        lastStep: dense.steps - 1,
+      });
+    const limit = watch[0]!;
+    if (limit.value(t, y) <= 0) {
+      keep();
+      tell(limit.happen(y));
+      return;
+    }
+    const stop = Math.min(end, s.primeDue, appointed.find((time) => time > t) ?? Infinity);
+    const problem = {
+      dimension: layout.dimension,
+      autonomous: true,
+      unused: GATHERED,
+      rhs: (_t: number, x: Float64Array, out: Float64Array) => net.rates(mode, x, out),
+    };
+    const run = integrateSharply(problem, t, y, stop, {
+      ...options,
+      events: watch,
+      firstStep: afterEvent ? restart : undefined,
+    });
+    if (run.reason !== 'finished' && run.reason !== 'event') throw failed(run.reason, run.t);
+    ({ t, y } = run);
+    rejected += run.rejected;
+    keep();
+    afterEvent = run.reason === 'event';
+    if (!afterEvent) return;
+    const turned = turns(s);
+    const crossed = watch[run.event!]!;
+    crossed.value(t, y);
+    tell(crossed.happen(y));
+    restOf(s, t, turned, request);
+  };
 
   for (const [index, segment] of schedule.entries()) {
     const end = t + segment.duration;
     segmentStarts.push(t);
     tell({ kind: 'segment', value: index });
-    const modeNow = (): Mode =>
-      modeOf(s, variants.forcing(segment, moves(s), s.fansOn), request, current);
-    while (status === 'completed') {
-      const state = layout.breaker >= 0 ? y[layout.breaker]! + 1 : 0;
-      const T_reservoir = net.reservoir(modeNow(), y);
-      keepAppointments(s, t, request, T_reservoir, state).forEach(tell);
-      let mode = modeNow();
-      for (let turned = turns(s); ; turned = turns(s)) {
-        const moved = settleOne(s, mode, facts, y);
-        if (!moved) break;
-        tell(moved);
-        restOf(s, t, turned, request);
-        mode = modeNow();
-      }
-      // Appointments of the last moment belong to the segment that begins there.
-      if (t >= end) break;
-      const watch = watched(facts, s, mode);
-      const limit = watch[0]!;
-      if (limit.value(t, y) <= 0) {
-        stretches.push({
-          mode,
-          from: t,
-          to: t,
-          firstStep: dense.steps,
-          lastStep: dense.steps - 1,
-          switches: { ...s },
-        });
-        tell(limit.happen(y));
-        break;
-      }
-      const stop = Math.min(end, s.primeDue, appointed.find((time) => time > t) ?? Infinity);
-      const firstStep = dense.steps;
-      const problem = {
-        dimension: layout.dimension,
-        autonomous: true,
-        unused: GATHERED,
-        rhs: (_t: number, x: Float64Array, out: Float64Array) => net.rates(mode, x, out),
-      };
-      const run = integrateSharply(problem, t, y, stop, {
-        ...options,
-        dense,
-        events: watch,
-        firstStep: afterEvent ? restart : undefined,
-      });
-      if (run.reason !== 'finished' && run.reason !== 'event') throw failed(run.reason, run.t);
-      stretches.push({
-        mode,
-        from: t,
-        to: run.t,
-        firstStep,
-        lastStep: dense.steps - 1,
-        switches: { ...s },
-      });
-      ({ t, y } = run);
-      rejected += run.rejected;
-      afterEvent = run.reason === 'event';
-      if (run.reason === 'event') {
-        const turned = turns(s);
-        const crossed = watch[run.event!]!;
-        crossed.value(t, y);
-        tell(crossed.happen(y));
-        restOf(s, t, turned, request);
-      } else if (t >= end) break;
-    }
+    while (status === 'completed' && t < end) stretch(settled(segment), end);
     if (status !== 'completed') break;
   }
 
+  const run = { ...parts, net, dense, stretches, start, end: y, boilingPoint: facts.boilingPoint };
+  const read = readRun(run);
+  const { coolant } = prepared.loop;
   return {
     status,
     endTime: t,
     events,
     segmentStarts,
-    ...readRun({
-      net,
-      dense,
-      stretches,
-      layout,
-      capacity,
-      cellCapacity,
-      start,
-      end: y,
-      boilingPoint,
-      specificHeat,
-    }),
+    ...read,
     trips: events.filter(({ kind }) => kind === 'breaker-trips').length,
     steps: dense.steps,
     rejected,
-    notes: [],
+    notes: notesOf({ request, coolant, stretches, ...parts, ...read }),
   };
-}
-
-/** Current of the pump at work, A: on its feed with the liquid at `T`, else power over the volts stated. */
-function pumpCurrent({ loop, hydraulics, liquidAt }: PreparedLoop, T: number): number {
-  const { pump, supplied } = hydraulics.settled(liquidAt(T));
-  if (supplied) return supplied.status === 'runs' ? supplied.current : 0;
-  return loop.pump.volts > 0 ? pump.electricPower / loop.pump.volts : 0;
 }
 
 const failed = (reason: string, t: number) =>

@@ -1,5 +1,5 @@
 /** What is on, open, melting or boiling at a moment of a drive, and how it changes. */
-import type { Mode } from './eventNetwork';
+import type { Mode } from './mode';
 import type { EventRequest, LoopEvent } from './types';
 import type { ModeForcing } from './variants';
 
@@ -16,6 +16,8 @@ export interface Switches {
   melting: boolean;
   readonly boils: { reservoir: boolean; charge: boolean; front: boolean };
   capLifted: boolean;
+  /** Moment whose appointments were kept last: an edge between segments is come to twice. */
+  keptAt: number;
 }
 
 export const newSwitches = (): Switches => ({
@@ -27,6 +29,7 @@ export const newSwitches = (): Switches => ({
   melting: false,
   boils: { reservoir: false, charge: false, front: false },
   capLifted: false,
+  keptAt: -1,
 });
 
 /** The pump turns; it moves liquid when it is primed too. */
@@ -77,6 +80,13 @@ export function keepAppointments(
   const told: Told[] = [];
   const tell = (kind: Told['kind'], value: number) => told.push({ kind, value });
 
+  if (s.primeDue <= t) {
+    s.primed = true;
+    s.primeDue = Infinity;
+    tell('pump-primed', T_reservoir);
+  }
+  if (s.keptAt === t) return told;
+  s.keptAt = t;
   const turned = turns(s);
   const on = !pumpOff.some(({ from, until }) => t >= from && t < until);
   if (on !== s.switchedOn) {
@@ -95,11 +105,6 @@ export function keepAppointments(
       if (cool) s.closed = true;
       tell(cool ? 'breaker-closes' : 'breaker-push-refused', breakerState);
     }
-  }
-  if (s.primeDue <= t) {
-    s.primed = true;
-    s.primeDue = Infinity;
-    tell('pump-primed', T_reservoir);
   }
   restOf(s, t, turned, request);
   return told;

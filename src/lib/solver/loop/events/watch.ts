@@ -2,7 +2,8 @@
 import { ICE_POINT } from '../../fluids/ice';
 import type { OdeEvent } from '../../numerics/event';
 import { NODE } from '../network';
-import type { EventNetwork, Mode } from './eventNetwork';
+import type { EventNetwork } from './eventNetwork';
+import type { Mode } from './mode';
 import type { Layout } from './layout';
 import type { Switches } from './switches';
 import type { EventKind, EventRequest, EventSolution, LiquidPart } from './types';
@@ -28,6 +29,8 @@ export interface WatchFacts {
   /** Reservoir temperature at which the air shut in lifts the cap; Infinity: never. */
   readonly capLiftsAt: number;
   readonly capGauge: number;
+  /** State of the reservoir at which it counts as frozen through, K. */
+  readonly frozenAt: number;
   /** Steam lost at which the reservoir counts as dry, kg. */
   readonly dryAt: number;
 }
@@ -84,6 +87,13 @@ export function watched(facts: WatchFacts, s: Switches, mode: Mode): Watched[] {
         return { kind: s.melting ? 'ice-forms' : 'ice-gone', value: ICE_POINT };
       },
     });
+    if (s.melting) {
+      list.push({
+        direction: -1,
+        value: (_t, y) => y[NODE.reservoir]! - facts.frozenAt,
+        happen: () => ({ ends: 'freezes' }),
+      });
+    }
   }
   if (request.boiling) list.push(...boiling(facts, s, mode));
   if (!s.capLifted && facts.capLiftsAt < Infinity) {
