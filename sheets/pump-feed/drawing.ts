@@ -12,6 +12,8 @@ export interface Place {
 export interface PartPlace extends Place {
   /** Degrees the symbol is turned: 0 along the top, 90 down the left … */
   readonly turn: 0 | 90 | 180 | 270;
+  /** Coil and hook stand outside the circuit, away from the words. */
+  readonly mirrored: boolean;
   readonly name: Place;
   readonly node: Place;
   readonly reading: Place;
@@ -54,6 +56,7 @@ function across(feed: number, ground: number): Layout {
         x,
         y,
         turn: back ? 180 : 0,
+        mirrored: false,
         name: { x, y: back ? y - 74 : y + 34 },
         node,
         reading: { x: node.x, y: back ? y + 28 : y - 36 },
@@ -77,7 +80,7 @@ function across(feed: number, ground: number): Layout {
 }
 
 function down(feed: number, ground: number): Layout {
-  const [left, right, top, step] = [34, 296, 84, 104];
+  const [left, right, top, step] = [46, 296, 84, 118];
   const height = top + step * (Math.max(feed, ground) + 0.3) + 150;
   const bottom = height - 110;
   const rail = (count: number, x: number, back: boolean): PartPlace[] => {
@@ -92,7 +95,8 @@ function down(feed: number, ground: number): Layout {
         x,
         y,
         turn: back ? 270 : 90,
-        name: { x: x + inward, y: y - 8 },
+        mirrored: true,
+        name: { x: x + inward, y: y - 6 },
         node,
         reading: { x: x + inward / 2, y: node.y + 5 },
       };

@@ -67,12 +67,15 @@ export function circuitPicture(side: Side): CircuitPicture {
 export const wireWords = (size: WireSize): string | null =>
   size.by === 'awg' ? `${gaugeName(size.awg)} AWG` : null;
 
-/** A name on two lines where it is long: at its comma, else at the middle blank. */
+/** A name on two lines where it is long, about even. */
 export function twoLines(name: string): readonly string[] {
-  if (name.length <= 12) return [name];
-  const comma = name.indexOf(', ');
-  if (comma > 0) return [name.slice(0, comma + 1), name.slice(comma + 2)];
   const words = name.split(' ');
-  const half = Math.ceil(words.length / 2);
-  return words.length > 1 ? [words.slice(0, half).join(' '), words.slice(half).join(' ')] : [name];
+  if (name.length <= 12 || words.length === 1) return [name];
+  const cut = (n: number) => [words.slice(0, n).join(' '), words.slice(n).join(' ')] as const;
+  const unevenness = (n: number) => {
+    const [first, second] = cut(n);
+    return Math.abs(first.length - second.length);
+  };
+  const cuts = words.slice(1).map((_, i) => i + 1);
+  return cut(cuts.reduce((best, n) => (unevenness(n) < unevenness(best) ? n : best), 1));
 }

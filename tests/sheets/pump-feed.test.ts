@@ -9,7 +9,15 @@ import { demoJob, DUTY_IDS, edited, shown } from './jobs';
 import { walkContent } from './walk';
 
 type Changes = Readonly<Record<string, string>>;
-const job = (changes: Changes): Job => edited(demoJob(), changes);
+/** The demonstration's loop with a plain, healthy feed: that of the defaults. */
+const plain = (): Job => {
+  const demo = demoJob();
+  const asFound = Object.fromEntries(
+    Object.entries(demo.asFound).filter(([path]) => !path.startsWith('feed.')),
+  );
+  return { ...demo, asFound };
+};
+const job = (changes: Changes): Job => edited(plain(), changes);
 const side = (changes: Changes, duty = 'cruise') =>
   evaluate(shown(job(changes), duty, 'US')).asFound;
 const codes = (changes: Changes) => content(side(changes)).findings.map((f) => f.code);
@@ -147,6 +155,18 @@ describe.each(Object.keys(STATES))('%s', (name) => {
   });
 });
 
+it('the demonstration’s tired feed explains the volts read at its plug, joint by joint', () => {
+  const { asFound, candidate } = evaluate(shown(demoJob(), 'cruise', 'US'));
+  for (const one of [asFound, candidate!]) {
+    const said = content(one);
+    expect(said.findings.map((f) => f.code)).not.toContain('volts-unexplained');
+    expect(walkContent(said, 'US')).toEqual([]);
+  }
+  const found = content(asFound).findings.map((f) => f.code);
+  expect(found).toEqual(expect.arrayContaining(['drop-over-limit', 'above-advice-1']));
+  expect(content(candidate!).findings.map((f) => f.code)).toContain('drop-allowed');
+});
+
 describe('findings follow the feed', () => {
   it('a wire too thin says so, and the rest of the sheet works', () => {
     const thin = STATES['wire too thin']!;
@@ -213,7 +233,7 @@ describe('findings follow the feed', () => {
     expect(codes({ 'pump.voltsFrom': 'feed' })).not.toContain('volts-unexplained');
   });
   it('a joint nobody measured stops the sum, not the sheet', () => {
-    const base = demoJob();
+    const base = plain();
     const open: Job = {
       ...base,
       asFound: { ...base.asFound, 'feed.connectors': { is: [['switch', '', '0.2 V', '']] } },

@@ -2,14 +2,14 @@ import type { FieldGroup } from './types';
 
 /** Places of a joint, and on which side of the pump each lies. */
 export const JOINT_PLACES = [
-  { value: 'feed-plug', label: 'pump plug, feed pin', side: 'feed' },
-  { value: 'feed-splice', label: 'splice in the feed', side: 'feed' },
-  { value: 'feed-connector', label: 'plug in the feed', side: 'feed' },
+  { value: 'feed-plug', label: 'feed pin of the pump plug', side: 'feed' },
+  { value: 'feed-splice', label: 'feed splice', side: 'feed' },
+  { value: 'feed-connector', label: 'feed plug in the loom', side: 'feed' },
   { value: 'switch', label: 'switch', side: 'feed' },
-  { value: 'ground-plug', label: 'pump plug, ground pin', side: 'ground' },
-  { value: 'ground-splice', label: 'splice in the ground', side: 'ground' },
+  { value: 'ground-plug', label: 'ground pin of the pump plug', side: 'ground' },
+  { value: 'ground-splice', label: 'ground splice', side: 'ground' },
   { value: 'ground-ring', label: 'ground ring', side: 'ground' },
-  { value: 'ground-strap', label: 'body and ground strap', side: 'ground' },
+  { value: 'ground-strap', label: 'ground strap', side: 'ground' },
 ] as const;
 
 /** Battery, relays and joints; the wire is a group of its own. */
