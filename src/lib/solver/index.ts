@@ -8,3 +8,5 @@ export { prepareLoop, type PreparedLoop } from './loop/prepare';
 export { steady, steadyIn } from './loop/steady';
 export { thermalMass, totalCapacity } from './loop/thermalMass';
 export { coldState, settledState, warmUp } from './loop/warmUp';
+export { simulate } from './loop/events/simulate';
+export type * from './loop/events/types';

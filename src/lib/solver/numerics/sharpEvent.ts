@@ -5,6 +5,8 @@ import { integrate, type OdeOptions, type OdeProblem, type OdeResult } from './o
 /** Corrections of the moment, and the change of it, s, that is no longer worth one. */
 const CORRECTIONS = 5;
 const CLOSE = 1e-7;
+/** Times closer than this share of themselves are one. */
+const ROUNDING = 1e-12;
 
 /**
  * As {@link integrate}, but a moment found on the cubic between two steps is corrected: the run is
@@ -30,8 +32,10 @@ export function integrateSharply(
   let t = found.t;
   let before: { readonly t: number; readonly value: number } | null = null;
   let result = found;
+  // So soon after the start of a step there is nothing between to correct, nor room for a step.
+  const least = ROUNDING * Math.max(1, Math.abs(t));
   for (let i = 0; i < CORRECTIONS; i++) {
-    if (!(t > from)) return result;
+    if (!(t - from > least)) return result;
     dense.truncate(step);
     const again = integrate(problem, from, start, t, {
       ...options,

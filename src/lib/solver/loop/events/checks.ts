@@ -21,6 +21,9 @@ export const EVENT_RANGE = {
   cells: [1, 8],
 } as const satisfies Record<string, Interval>;
 
+/** Shortest segment, s. */
+const SHORTEST = 1e-6;
+
 /**
  * Refuse what cannot be driven.
  * @throws {@link InvalidInputError} for a schedule without time, a state that is not a number, a feature
@@ -38,8 +41,8 @@ export function requireEventRequest({ loop, boilingPoint }: PreparedLoop, r: Eve
   };
   if (r.schedule.length === 0) refuse('schedule', 'the schedule has no segment');
   r.schedule.forEach(({ duration, heat }, i) => {
-    if (!(duration > 0 && duration < Infinity)) {
-      refuse(`schedule.${i}.duration`, 'must be above zero', duration);
+    if (!(duration > SHORTEST && duration < Infinity)) {
+      refuse(`schedule.${i}.duration`, 'must be above a microsecond', duration);
     }
     if (heat !== undefined && !Number.isFinite(heat)) {
       refuse(`schedule.${i}.heat`, 'must be a number', heat);

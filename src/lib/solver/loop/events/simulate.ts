@@ -40,6 +40,8 @@ const STEP_AFTER_EVENT = 0.1;
 const GATHERED = [NODE.heatIn, NODE.heatOut];
 /** More events than this are a chatter, not a drive. */
 const MOST_EVENTS = 50_000;
+/** Two times this close are one, s: an integrator could not step between them. */
+const ONE_MOMENT = 1e-9;
 /** Switches that may move at one moment, each once. */
 const MOST_AT_ONCE = 8;
 
@@ -135,6 +137,10 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
       return;
     }
     const stop = Math.min(end, s.primeDue, appointed.find((time) => time > t) ?? Infinity);
+    if (stop - t < ONE_MOMENT) {
+      t = stop;
+      return;
+    }
     const problem = {
       dimension: layout.dimension,
       autonomous: true,
