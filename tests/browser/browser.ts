@@ -65,15 +65,21 @@ export function assertNoForeignRequests(watched: Watched, site: string): void {
 /** WCAG 2.2, levels A and AA, and everything they build on. */
 const WCAG_22_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
-/** Broken rules of WCAG 2.2 AA, one line for each place; empty when there are none. */
-export async function axe(page: Page): Promise<string[]> {
+/**
+ * Broken rules of WCAG 2.2 AA, one line for each place; empty when there are none.
+ * @param part - selector of the part to look at; the whole page unless given
+ */
+export async function axe(page: Page, part?: string): Promise<string[]> {
   await page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
-  const violations = await page.evaluate(async (tags) => {
-    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    const results = await axe.run(document, { runOnly: { type: 'tag', values: tags } });
-    return results.violations.flatMap((rule) =>
-      rule.nodes.map((node) => `${rule.id}: ${node.target.join(' ')} (${rule.help})`),
-    );
-  }, WCAG_22_AA);
+  const violations = await page.evaluate(
+    async ({ tags, part }) => {
+      const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+      const results = await axe.run(part ?? document, { runOnly: { type: 'tag', values: tags } });
+      return results.violations.flatMap((rule) =>
+        rule.nodes.map((node) => `${rule.id}: ${node.target.join(' ')} (${rule.help})`),
+      );
+    },
+    { tags: WCAG_22_AA, part },
+  );
   return violations;
 }

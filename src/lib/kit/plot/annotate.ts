@@ -111,7 +111,7 @@ export function spotMarks(
       Plot.dot([0], {
         ...point,
         r: 5.5,
-        symbol: style.symbol,
+        symbol: spot.open ? 'times' : style.symbol,
         stroke: inkOf(spot),
         strokeWidth: 2,
         fill: spot.side === 'candidate' ? style.fill : inkOf(spot),

@@ -37,6 +37,12 @@ function scaleFor(
   };
 }
 
+/** Room for the widest number of the upright axis with its tick; a minus and thousands count. */
+function leftRoom(ends: readonly [number, number]): number {
+  const widths = ends.map((v) => textWidth(v.toLocaleString('en-US'), TEXT_SIZE));
+  return Math.max(MARGIN.left, Math.ceil(Math.max(...widths)) + 16);
+}
+
 /** Options for `Plot.plot`: frame, grid, axes with quantity and unit, and every mark of the chart. */
 export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot.PlotOptions {
   const x = shownAxis(chart, 'x', system);
@@ -49,16 +55,13 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
     .map((l) => textWidth(l, TEXT_SIZE));
   const right = longest.length ? Math.ceil(Math.max(...longest) + 14) : 18;
 
-  const xScale = scaleFor(
-    x.domain,
-    [MARGIN.left, size.width - right],
-    chart.x.domain !== undefined,
-  );
   const yScale = scaleFor(
     y.domain,
     [size.height - MARGIN.bottom, MARGIN.top],
     chart.y.domain !== undefined,
   );
+  const left = leftRoom(yScale.ends);
+  const xScale = scaleFor(x.domain, [left, size.width - right], chart.x.domain !== undefined);
   const to: To = { x: x.to, y: y.to };
   const px: To = { x: xScale.px, y: yScale.px };
   const frame: Frame = { x: xScale.ends, y: yScale.ends };
@@ -70,12 +73,12 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
     fontSize: TEXT_SIZE,
   } as const;
   const ticks = {
-    x: Math.max(3, Math.round((size.width - right - MARGIN.left) / 85)),
+    x: Math.max(3, Math.round((size.width - right - left) / 85)),
     y: Math.max(3, Math.round(size.height / 80)),
   };
   const ends = endLabels(labelled, to, px, size, room);
   const inner: Box = {
-    left: MARGIN.left + 4,
+    left: left + 4,
     right: size.width - 4,
     top: MARGIN.top,
     bottom: size.height - MARGIN.bottom - 2,
@@ -99,7 +102,7 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
     marginTop: MARGIN.top,
     marginRight: right,
     marginBottom: MARGIN.bottom,
-    marginLeft: MARGIN.left,
+    marginLeft: left,
     style: {
       background: 'transparent',
       color: 'var(--ink)',

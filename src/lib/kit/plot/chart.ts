@@ -40,6 +40,8 @@ export interface Spot extends Mark {
   readonly label: string;
   readonly x: number;
   readonly y: number;
+  /** A point nothing rests at: marked by a cross, not by a full disc. */
+  readonly open?: boolean;
 }
 
 /** Measured points, with ± on y where known. */

@@ -1,6 +1,6 @@
 /** Reading a chart at one x: every curve's y there, in words. SI in, text out. */
 import { worded } from '../format';
-import type { SideName, UnitSystem } from '../types';
+import { SIDE_WORD, type SideName, type UnitSystem } from '../types';
 import type { Chart, Curve, Point, Tone } from './chart';
 
 export interface ReadingItem {
@@ -76,6 +76,12 @@ export function readAt(chart: Chart, x: number, system: UnitSystem): Reading {
   };
 }
 
-/** A reading as one sentence, for assistive technology. */
-export const spokenReading = (chart: Chart, reading: Reading): string =>
-  `${chart.x.name} ${reading.xText}: ${reading.items.map((i) => `${i.label} ${i.text}`).join(', ') || 'no value'}`;
+/** A reading as one sentence, for assistive technology; where two sides are drawn each is named. */
+export function spokenReading(chart: Chart, reading: Reading): string {
+  const compared = reading.items.some(({ side }) => side === 'candidate');
+  const said = reading.items.map(
+    ({ side, label, text }) =>
+      `${compared ? `${SIDE_WORD[side].toLowerCase()} ` : ''}${label} ${text}`,
+  );
+  return `${chart.x.name} ${reading.xText}: ${said.join(', ') || 'no value'}`;
+}
