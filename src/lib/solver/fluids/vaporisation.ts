@@ -35,7 +35,7 @@ export function saturatedDensities(T: number): {
  * @returns L, J/kg
  * @throws {@link OutOfRangeError} outside {@link VAPORISATION_RANGE}
  * @source Clapeyron; pressure IAPWS R7-97(2012), densities IAPWS SR1-86(1992)
- * @example heatOfVaporisation(373.1243) // 2256.5e3
+ * @example heatOfVaporisation(373.1243) // 2256648
  */
 export function heatOfVaporisation(T: number): number {
   const { liquid, vapour } = saturatedDensities(T);

@@ -1,6 +1,6 @@
 /** Checks of what is asked of a drive. */
 import { InvalidInputError, requireWithin, type Interval } from '../../errors';
-import { deratedRating } from '../../feed/breaker';
+import { BREAKER_RANGE, deratedRating } from '../../feed/breaker';
 import { ICE_DENSITY, ICE_POINT, ICE_RANGE } from '../../fluids/ice';
 import type { PreparedLoop } from '../prepare';
 import { NODES } from './layout';
@@ -62,6 +62,10 @@ export function requireEventRequest({ loop, boilingPoint }: PreparedLoop, r: Eve
   if (r.breaker) {
     const { breaker, current, start = 0 } = r.breaker;
     within({ breakerStart: start, ...(current === undefined ? {} : { current }) });
+    const { timeConstant, resetState } = breaker;
+    const { timeConstant: time, resetState: reset } = BREAKER_RANGE;
+    const ranges = { timeConstant: time, resetState: reset };
+    requireWithin('breaker', ranges, { timeConstant, resetState });
     deratedRating(breaker, loop.site.ambientTemperature);
   }
   if (r.airBound) {

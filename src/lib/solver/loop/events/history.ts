@@ -20,6 +20,8 @@ export interface Stretch {
 }
 
 export interface FinishedRun {
+  /** The pump runs when it is given current. */
+  readonly runs: boolean;
   readonly net: EventNetwork;
   readonly dense: DenseSolution;
   readonly stretches: readonly Stretch[];
@@ -64,7 +66,7 @@ const COLUMNS = [
 
 /** Times to sample: both ends of every stretch, and evenly between. */
 export function historyOf(run: FinishedRun): EventHistory {
-  const { dense, stretches, net, layout, end } = run;
+  const { dense, stretches, net, layout, end, runs } = run;
   const spacing = (stretches.at(-1)?.to ?? 0) / POINTS;
   const most = POINTS + 3 * stretches.length + 2;
   const columns = Object.fromEntries(
@@ -74,7 +76,7 @@ export function historyOf(run: FinishedRun): EventHistory {
   let n = 0;
   for (const { mode, switches, from, to, firstStep, lastStep } of stretches) {
     let step = firstStep;
-    const pumpOn = turns(switches) ? 1 : 0;
+    const pumpOn = runs && turns(switches) ? 1 : 0;
     const fansOn = switches.fansOn ? 1 : 0;
     const sample = (t: number) => {
       while (step < lastStep && dense.endOf(step) < t) step++;

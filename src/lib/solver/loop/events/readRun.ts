@@ -36,7 +36,7 @@ export function readRun(
     end: { ...(state as unknown as TransientState), reservoir: net.reservoir(last.mode, end) },
     peakCharge: peak(run, history, 'chargeOut'),
     peakReservoir: peak(run, history, 'reservoir')!,
-    flowTime: time(({ switches }) => moves(switches)),
+    flowTime: run.runs ? time(({ switches }) => moves(switches)) : 0,
     fanTime: time(({ switches }) => switches.fansOn),
     iceLeft: iceOf(run, last.mode, end),
     vapourLost: layout.vapour >= 0 ? end[layout.vapour]! : 0,

@@ -173,7 +173,9 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
     if (status !== 'completed') break;
   }
 
-  const run = { ...parts, net, dense, stretches, start, end: y, boilingPoint: facts.boilingPoint };
+  const { boilingPoint } = facts;
+  const runs = prepared.flowAt(request.start.reservoir).flow > 0;
+  const run = { ...parts, net, dense, stretches, start, end: y, boilingPoint, runs };
   const read = readRun(run);
   const { coolant } = prepared.loop;
   return {
