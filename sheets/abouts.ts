@@ -7,6 +7,8 @@ import { about as reservoir } from './reservoir/about';
 import { about as suctionMargin } from './suction-margin/about';
 import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import { about as pumpFeed } from './pump-feed/about';
+import { about as runaway } from './runaway/about';
+import { about as diagnosis } from './diagnosis/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -18,4 +20,6 @@ export const SHEETS: readonly SheetAbout[] = [
   warmUpAndRecovery,
   suctionMargin,
   pumpFeed,
+  runaway,
+  diagnosis,
 ];

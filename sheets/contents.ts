@@ -4,9 +4,11 @@ import { content as pumpAndRestriction } from './pump-and-restriction/content';
 import { content as fansAndFaceAirflow } from './fans-and-face-airflow/content';
 import { content as exchangers } from './exchangers/content';
 import { content as pumpFeed } from './pump-feed/content';
+import { content as runaway } from './runaway/content';
 import { content as reservoir } from './reservoir/content';
 import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
+import { content as diagnosis } from './diagnosis/content';
 import type { ContentOf } from './types';
 
 /** By slug, in the order of the job folder. */
@@ -19,4 +21,6 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   'warm-up-and-recovery': warmUpAndRecovery,
   'suction-margin': suctionMargin,
   'pump-feed': pumpFeed,
+  runaway,
+  diagnosis,
 };

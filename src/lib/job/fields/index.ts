@@ -14,6 +14,7 @@ import { hoses } from './hoses';
 import { pump } from './pump';
 import { reservoir } from './reservoir';
 import { reservoirQuestion } from './reservoirQuestion';
+import { runaway } from './runaway';
 import { limits, schedule } from './schedule';
 import { site } from './site';
 import { soak } from './soak';
@@ -47,6 +48,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   soak,
   schedule,
   limits,
+  runaway,
 ];
 
 /** The fields by path. */

@@ -26,6 +26,7 @@ export type GroupId =
   | 'soak'
   | 'schedule'
   | 'limits'
+  | 'runaway'
   | 'view';
 
 interface FieldHead {

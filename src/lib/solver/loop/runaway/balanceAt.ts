@@ -109,7 +109,10 @@ export function runawayModel(
         coldest: base.coldest,
         hottest: base.movedUpTo,
         boilingPoint: base.boilingPoint,
-        at: (T) => heatsAt(set, loaded, air, T, feedbacks, running(T)),
+        at: (T) => {
+          const found = heatsAt(set, loaded, air, T, feedbacks, running(T));
+          return found && { ...found, pumpFlow: flowOf(T).flow };
+        },
       };
     },
   });
@@ -163,9 +166,9 @@ function heatsAt(
   T: number,
   { underhood }: Feedbacks,
   running: number,
-): HeatsAt | null {
+): Omit<HeatsAt, 'pumpFlow'> | null {
   if (!(set.flowAt(T).flow >= FLOW_STANDING)) return null;
-  const { flow, charge, round } = roundAt(set, duty, air, T);
+  const { flow, charge, round, liquid } = roundAt(set, duty, air, T);
   const ambient = set.loop.site.ambientTemperature;
   const bay = bayShift(underhood, T, ambient);
   const { state, core } = charge;
@@ -190,6 +193,9 @@ function heatsAt(
     heats,
     temperatures,
     drop,
+    capacityRate: round.C,
+    density: liquid.rho,
+    specificHeat: liquid.cp,
     conductance:
       temperatures.frontIn === ambient
         ? round.frontConductance

@@ -1,6 +1,6 @@
 /** How the crossings move as one knob is turned: branches, folds, where they reach boiling. */
 import { SolverError } from '../../errors';
-import { traceCurve, type Place, type Trace } from '../../numerics/continuation';
+import { traceCurve, type Place } from '../../numerics/continuation';
 import type { Balance, RunawayModel } from './balanceAt';
 import { crossingAt, crossings } from './crossings';
 import { passes, T_SCALE, type Branch, type BranchPoint } from './branches';

@@ -75,6 +75,12 @@ export interface HeatsAt {
   readonly temperatures: LoopTemperatures;
   /** Drop of the liquid across the front exchanger, K. */
   readonly drop: number;
+  /** Heat the liquid carries per kelvin, W/K, and the liquid it is made of. */
+  readonly capacityRate: number;
+  readonly density: number;
+  readonly specificHeat: number;
+  /** Flow of pump and loop before knob and breaker, m³/s. */
+  readonly pumpFlow: number;
   /** Heat the front exchanger gives off per kelvin between its liquid inlet and ambient, W/K. */
   readonly conductance: number;
   /** Charge air after the cooler, K; null where heat is stated outright. */
