@@ -4,15 +4,15 @@ import type { Chart, Curve, Limit, SideName, Spot } from '$lib/kit';
 import { deratedRating } from '$lib/solver/feed/breaker';
 import { voltsAtLimit } from '$lib/solver/feed/circuitFormulas';
 import { copperArea, gaugeName, wireArea } from '$lib/solver/feed/gauge';
-import { TRIP_TIME_SHOWN, tripCurveEnd, tripPoints } from '$lib/solver/feed/tripCurves';
+import { opensAlike, TRIP_TIME_SHOWN, tripCurveEnd, tripPoints } from '$lib/solver/feed/tripCurves';
+import { areasToDraw, THINNEST_DRAWN } from '$lib/solver/feed/wireFor';
 import { wireCurve } from '$lib/solver/hydraulics/feedInLoop';
-import { spaced } from '$lib/solver/numerics/spaced';
 import { studyOf, type Study } from './study';
 
-/** Gauges drawn, and the span of areas they ask for, m². */
-const GAUGES = [20, 18, 16, 14, 12, 10, 8] as const;
-const SPAN = [0.4e-6, 9e-6] as const;
-const POINTS = 44;
+/** Gauges marked: as many as a narrow page can name. */
+const GAUGES = [18, 14, 12, 10, 8] as const;
+/** Height of the pump's line in the plot of the breaker, s. */
+const DEMAND_HEIGHT = { found: 150, candidate: 110 } as const;
 const LABEL = { found: 'as found', candidate: 'candidate' } as const;
 
 interface Drawn {
@@ -33,10 +33,6 @@ const drawn = (found: Side, candidate: Side | null): Drawn[] =>
     return [{ name, side, study, area: copperArea(study.supply.circuit.wire.size) }];
   });
 
-/** Thick wire beyond the span widens it; wire too thin for it is told in words. */
-const areas = (sides: readonly Drawn[]) =>
-  spaced(SPAN[0], Math.max(SPAN[1], ...sides.map(({ area }) => area)), POINTS);
-
 const gauges: readonly Limit[] = GAUGES.map((awg) => ({
   axis: 'x',
   at: wireArea({ awg }),
@@ -50,7 +46,13 @@ function along(found: Side, candidate: Side | null) {
     const { side, study } = one;
     if (!study.supplied.ok) return [];
     const flowShare = study.inLoop?.flowShare ?? (() => 1);
-    const curve = wireCurve(side.loop, study.supply, study.liquid, areas(sides), flowShare);
+    const curve = wireCurve(
+      side.loop,
+      study.supply,
+      study.liquid,
+      areasToDraw(sides.map(({ area }) => area)),
+      flowShare,
+    );
     return [{ ...one, curve }];
   });
 }
@@ -70,7 +72,7 @@ export function voltsChart(found: Side, candidate: Side | null): Chart {
         : [],
     ),
     spots: sides.flatMap(({ name, area, study: { running } }): Spot[] =>
-      running && area >= SPAN[0]
+      running && area >= THINNEST_DRAWN
         ? [{ label: LABEL[name], side: name, x: area, y: running.volts }]
         : [],
     ),
@@ -84,7 +86,7 @@ export function voltsChart(found: Side, candidate: Side | null): Chart {
                 V_s: first.study.supplied.value.source,
                 U_max: first.side.values['feed.dropLimit']!.si!,
               }),
-              label: 'least with the drop allowed',
+              label: 'least allowed',
               level: 'watch',
             } as const,
           ]
@@ -96,7 +98,6 @@ export function voltsChart(found: Side, candidate: Side | null): Chart {
 /** Flow against the wire, and what no loss at all would give. */
 export function flowChart(found: Side, candidate: Side | null): Chart {
   const sides = along(found, candidate);
-  const best = sides[0]?.study.inLoop?.flowAtSource;
   return {
     x: AREA,
     y: { name: 'Flow', quantity: 'volumeFlow' },
@@ -106,15 +107,24 @@ export function flowChart(found: Side, candidate: Side | null): Chart {
         : [],
     ),
     spots: sides.flatMap(({ name, area, study: { running, inLoop } }): Spot[] =>
-      running && inLoop && area >= SPAN[0]
+      running && inLoop && area >= THINNEST_DRAWN
         ? [{ label: LABEL[name], side: name, x: area, y: inLoop.flow }]
         : [],
     ),
     limits: [
       ...gauges,
-      ...(best
-        ? [{ axis: 'y', at: best, label: 'battery’s volts on the plug', level: 'info' } as const]
-        : []),
+      ...sides.flatMap(({ name, study: { inLoop } }): Limit[] =>
+        inLoop
+          ? [
+              {
+                axis: 'y',
+                at: inLoop.flowAtSource,
+                label: `no loss in the feed${sides.length > 1 ? `, ${LABEL[name]}` : ''}`,
+                level: 'info',
+              },
+            ]
+          : [],
+      ),
     ],
   };
 }
@@ -129,48 +139,53 @@ export function tripChart(found: Side, candidate: Side | null): Chart | null {
   const end = Math.max(
     ...sides.map(({ breaker, study }) => tripCurveEnd(breaker, study.running?.current ?? 0)),
   );
-  const tag = (name: SideName) => (sides.length > 1 ? `, ${LABEL[name]}` : '');
+  const [one, other] = sides;
+  const alike = one && other ? opensAlike(one.breaker, other.breaker) : false;
+  const curved = alike ? sides.slice(0, 1) : sides;
+  const tag = (name: SideName) => (curved.length > 1 ? `, ${LABEL[name]}` : '');
+  const opening = curved.flatMap(({ name, breaker }): Curve[] => {
+    const { reset, resetState } = breaker.thermal;
+    const starts = [
+      { id: `${name}-cold`, label: `from cold${tag(name)}`, start: 0 },
+      ...(reset === 'automatic'
+        ? [{ id: `${name}-warm`, label: `closed again${tag(name)}`, start: resetState }]
+        : []),
+    ];
+    return starts.flatMap(({ id, label, start }) => {
+      const points = tripPoints(breaker, start, end);
+      return points.length > 1 ? [{ id, label, side: name, points, thin: start > 0 }] : [];
+    });
+  });
+  /** Upright, as tall as keeps their labels apart. */
+  const demand = sides.flatMap(({ name, study: { running } }): Curve[] =>
+    running
+      ? [
+          {
+            id: `${name}-pump`,
+            label: sides.length > 1 ? `pump, ${LABEL[name]}` : 'pump',
+            side: name,
+            points: [
+              [running.current, 0],
+              [running.current, DEMAND_HEIGHT[name]],
+            ],
+          },
+        ]
+      : [],
+  );
   return {
     x: { name: 'Current', quantity: 'current', domain: [0, end] },
     y: { name: 'Time to open', quantity: 'time', domain: [0, TRIP_TIME_SHOWN] },
-    curves: sides.flatMap(({ name, breaker }): Curve[] =>
-      [
-        { id: `${name}-cold`, label: `from cold${tag(name)}`, start: 0 },
-        ...(breaker.thermal.reset === 'automatic'
-          ? [
-              {
-                id: `${name}-warm`,
-                label: `just closed again${tag(name)}`,
-                start: breaker.thermal.resetState,
-              },
-            ]
-          : []),
-      ].flatMap(({ id, label, start }) => {
-        const points = tripPoints(breaker, start, end);
-        return points.length > 1 ? [{ id, label, side: name, points, thin: start > 0 }] : [];
-      }),
-    ),
-    limits: sides.flatMap(({ name, breaker, study: { running } }): Limit[] => [
-      {
-        axis: 'x',
-        at: deratedRating(breaker.thermal, breaker.ambient),
-        label: `holds${tag(name)}`,
-        level: 'watch',
-      },
-      ...(running
-        ? [
-            {
-              axis: 'x',
-              at: running.current,
-              label: `the pump${tag(name)}`,
-              level: 'info',
-            } as const,
-          ]
-        : []),
-    ]),
+    curves: [...opening, ...demand],
+    stretches: curved.slice(0, 1).map(({ breaker, name }) => ({
+      axis: 'x',
+      from: 0,
+      to: deratedRating(breaker.thermal, breaker.ambient),
+      label: `holds${tag(name)}`,
+      kind: 'span',
+    })),
     spots: sides.flatMap(({ name, study: { running, behaviour } }): Spot[] =>
       running && behaviour && behaviour.kind !== 'holds' && behaviour.opensAfter <= TRIP_TIME_SHOWN
-        ? [{ label: `opens${tag(name)}`, side: name, x: running.current, y: behaviour.opensAfter }]
+        ? [{ label: 'opens', side: name, x: running.current, y: behaviour.opensAfter }]
         : [],
     ),
   };

@@ -31,6 +31,8 @@ export interface Layout {
   readonly battery: Place & { readonly turn: 0 | 90; readonly words: Place };
   /** Reading at the battery's own post. */
   readonly source: Place;
+  /** The pump's ground pin, and the reading there. */
+  readonly groundPin: { readonly node: Place; readonly reading: Place };
   readonly motor: Place & { readonly words: Place; readonly anchor: 'start' | 'middle' | 'end' };
   readonly earth: Place;
 }
@@ -74,6 +76,10 @@ function across(feed: number, ground: number): Layout {
     rails: `M${LEFT} ${middle}V${TOP}H${RIGHT}V${BOTTOM}H${LEFT}V${middle}`,
     battery: { x: LEFT, y: middle, turn: 90, words: { x: LEFT + 42, y: middle - 8 } },
     source: { x: LEFT, y: TOP - 36 },
+    groundPin: {
+      node: { x: RIGHT, y: middle + 62 },
+      reading: { x: RIGHT - 14, y: middle + 68 },
+    },
     motor: { x: RIGHT, y: middle, words: { x: RIGHT - 48, y: middle - 26 }, anchor: 'end' },
     earth: { x: LEFT, y: BOTTOM },
   };
@@ -81,8 +87,8 @@ function across(feed: number, ground: number): Layout {
 
 function down(feed: number, ground: number): Layout {
   const [left, right, top, step] = [46, 296, 84, 118];
-  const height = top + step * (Math.max(feed, ground) + 0.3) + 150;
-  const bottom = height - 110;
+  const height = top + step * (Math.max(feed, ground) + 0.3) + 190;
+  const bottom = height - 150;
   const rail = (count: number, x: number, back: boolean): PartPlace[] => {
     const gap = (bottom - top) / (count + 0.25);
     const inward = back ? -24 : 24;
@@ -103,6 +109,8 @@ function down(feed: number, ground: number): Layout {
     });
   };
   const middle = (left + right) / 2;
+  /** The rail's foot lies lower, so that the last readings clear the motor. */
+  const foot = bottom + 40;
   return {
     across: false,
     width: 330,
@@ -110,10 +118,14 @@ function down(feed: number, ground: number): Layout {
     anchor: { feed: 'start', ground: 'end' },
     feed: rail(feed, left, false),
     ground: rail(ground, right, true),
-    rails: `M${middle} 48H${left}V${bottom}H${right}V48H${middle}`,
+    rails: `M${middle} 48H${left}V${foot}H${right}V48H${middle}`,
     battery: { x: middle, y: 48, turn: 0, words: { x: middle, y: 18 } },
     source: { x: left + 12, y: 74 },
-    motor: { x: middle, y: bottom, words: { x: middle, y: bottom + 50 }, anchor: 'middle' },
+    groundPin: {
+      node: { x: right, y: bottom + 12 },
+      reading: { x: right - 12, y: bottom + 12 },
+    },
+    motor: { x: middle, y: foot, words: { x: middle, y: foot + 50 }, anchor: 'middle' },
     earth: { x: right, y: 48 },
   };
 }

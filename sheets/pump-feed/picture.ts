@@ -27,6 +27,8 @@ export interface CircuitPicture {
   readonly engineRunning: boolean;
   readonly wire: WireSize;
   readonly pumpVolts: number | null;
+  /** At the pump's ground pin, against the battery's negative post. */
+  readonly groundPin: number | null;
   readonly current: number | null;
   readonly flow: number | null;
   /** At this current the fuse or breaker does not stay closed. */
@@ -57,6 +59,7 @@ export function circuitPicture(side: Side): CircuitPicture {
     engineRunning: circuit.source.running,
     wire: circuit.wire.size,
     pumpVolts: running?.volts ?? null,
+    groundPin: walk?.points.find(({ place }) => place === 'pump-negative')?.volts ?? null,
     current: running?.current ?? null,
     flow: (running && inLoop?.flow) ?? null,
     opens: behaviour !== null && behaviour.kind !== 'holds',

@@ -1,5 +1,6 @@
 /** Which wire would do: the pump on the feed with other wire, and the thinnest that keeps a drop. */
 import type { Pump } from '../loop/types';
+import { spaced } from '../numerics/spaced';
 import { ampacity, AMPACITY_RANGE } from './ampacity';
 import { feedParts } from './circuit';
 import { copperTemperatureFactor, COPPER_RESISTIVITY_20 } from './copper';
@@ -91,6 +92,16 @@ export function wireFor(
     metric: nominal ? { by: 'area', area: nominal[0] * 1e-6 } : null,
   };
 }
+
+/** Areas worth drawing, m²: from thin feed wire to 8 AWG, or to the thickest in question. */
+const DRAWN = [0.4e-6, 9e-6] as const;
+
+/** Thinnest wire drawn, m²; thinner is told in words. */
+export const THINNEST_DRAWN = DRAWN[0];
+
+/** Areas for a curve that shows all of `inQuestion`, closer together where wire is thin. */
+export const areasToDraw = (inQuestion: readonly number[]): number[] =>
+  spaced(Math.log(DRAWN[0]), Math.log(Math.max(DRAWN[1], ...inQuestion)), 48).map(Math.exp);
 
 /** The pump on the feed, wire by wire. */
 export interface WireSample {
