@@ -49,7 +49,7 @@ export function wordsOutside(file: string, margin: number): string[] | null {
       const width = Number(/width="([\d.]+)"/.exec(page)![1]);
       return [...page.matchAll(/xMin="([-\d.]+)"[^>]*xMax="([-\d.]+)"[^>]*>([^<]*)/g)]
         .filter(([, from, to]) => Number(from) < margin - 1 || Number(to) > width - margin + 1)
-        .map(([, , , word]) => word!);
+        .map(([, from, to, word]) => `${word} from ${from} to ${to} of ${width}`);
     });
 }
 
@@ -67,26 +67,33 @@ export async function onPaper(page: Page, paper: Paper, marginMm: number): Promi
 
 export const onScreen = (page: Page): Promise<void> => page.emulateMedia({ media: 'screen' });
 
-/** Elements that stick out at the right edge, or cut off what they hold; one line for each. */
+/** Elements that stick out at either edge, or cut off what they hold; one line for each. */
 export const clipped = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const limit = document.documentElement.clientWidth + 1;
     const name = (e: Element) =>
       `<${e.tagName.toLowerCase()} class="${e.getAttribute('class') ?? ''}"> ${(e.textContent ?? '').trim().slice(0, 60)}`;
-    const hidden = (e: Element) =>
-      e.closest('.katex-mathml, .visually-hidden, defs, clipPath') !== null ||
-      getComputedStyle(e).visibility === 'hidden';
-    return [...document.body.querySelectorAll('*')]
-      .filter((e) => {
-        const box = e.getBoundingClientRect();
-        if (box.width === 0 || box.height === 0 || hidden(e)) return false;
-        const holds =
-          getComputedStyle(e).overflowX !== 'visible' &&
-          !(e instanceof SVGElement) &&
-          e.scrollWidth > e.clientWidth + 1;
-        return box.right > limit || box.left < -1 || holds;
-      })
-      .map(name);
+    /** Said aloud only: shrunk to a dot and cut off on purpose. */
+    const hidden = (e: Element): boolean => {
+      const { position, overflow, visibility } = getComputedStyle(e);
+      const dot = position === 'absolute' && overflow !== 'visible' && e.clientWidth <= 1;
+      return (
+        dot || visibility === 'hidden' || (e.parentElement !== null && hidden(e.parentElement))
+      );
+    };
+    const outside = (e: Element) => {
+      const box = e.getBoundingClientRect();
+      if (box.width === 0 || box.height === 0) return false;
+      // Curves run past the frame of their plot, which cuts them; letters must not.
+      if (e instanceof SVGElement && !(e instanceof SVGTextElement || e instanceof SVGSVGElement))
+        return false;
+      const cuts =
+        !(e instanceof SVGElement) &&
+        getComputedStyle(e).overflowX !== 'visible' &&
+        e.scrollWidth > e.clientWidth + 1;
+      return (box.right > limit || box.left < -1 || cuts) && !hidden(e);
+    };
+    return [...document.body.querySelectorAll('*')].filter(outside).map(name);
   });
 
 /** Texts whose ink is too light for white paper: contrast against white under 4.5, as WCAG counts it. */
