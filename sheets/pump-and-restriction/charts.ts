@@ -148,10 +148,11 @@ export function secondPumpChart(found: Side): Chart {
   if (!here || !(here.model.pump.speedRatio > 0)) return { x: FLOW, y: HEAD };
   const { loop } = found;
   const liquid = liquidOf(here.s);
-  const sets = pumpChoiceCurves(loop);
-  const choices = pumpChoices(loop, liquid);
-  const flowMax = sets.at(-1)!.points.at(-1)![0];
-  const shutOff = sets[1]!.points[0]![1];
+  // Behind one feed two pumps may not run where one does.
+  const sets = pumpChoiceCurves(loop, liquid).filter(({ points }) => points.length > 0);
+  const choices = pumpChoices(loop, liquid).filter(({ flow }) => flow > 0);
+  const flowMax = Math.max(...sets.map(({ points }) => points.at(-1)![0]));
+  const shutOff = Math.max(...sets.map(({ points }) => points[0]![1]));
   return {
     x: FLOW,
     y: HEAD,

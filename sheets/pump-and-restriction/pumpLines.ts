@@ -133,7 +133,7 @@ export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolu
   const choices = pumpChoices(loop, liquid);
   const one = choices[0]!;
   const atFlow = systemHeadAt((flow) => model.systemHead(flow, liquid));
-  const balanced = ({ arrangement, flow }: PumpChoice): Line =>
+  const balanced = ({ arrangement, flow, speedRatio }: PumpChoice): Line =>
     balanceLine(
       {
         formula: pumpSetHead(model.pump),
@@ -141,7 +141,7 @@ export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolu
           n_s: arrangement === 'two-in-series' ? 2 : 1,
           n_p: arrangement === 'two-in-parallel' ? 2 : 1,
           Q: flow,
-          s: s.operating.speedRatio,
+          s: speedRatio,
         },
       },
       { formula: atFlow, x: { Q: flow } },
@@ -150,6 +150,15 @@ export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolu
         statement: `Flow of this loop with ${CHOICE_WORDS[arrangement]}, the liquid as warm as now`,
         unknown: { tex: 'Q', quantity: 'volumeFlow', name: 'flow', value: flow },
         method: 'Flow found by bracketed root finding (Brent).',
+        ...(loop.feed && {
+          notes: [
+            {
+              code: 'same-feed',
+              message:
+                'Behind the feed as described: other amperes leave other volts, hence this speed.',
+            },
+          ],
+        }),
       },
     );
   const gained = ({ arrangement, flow }: PumpChoice): Line =>
@@ -161,6 +170,8 @@ export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolu
         statement: `Gained by ${CHOICE_WORDS[arrangement]} over one`,
       },
     );
-  const others = choices.filter(({ arrangement }) => arrangement !== loop.pump.arrangement);
+  const others = choices.filter(
+    ({ arrangement, flow }) => arrangement !== loop.pump.arrangement && flow > 0,
+  );
   return [...others.map(balanced), ...choices.slice(1).map(gained)];
 }

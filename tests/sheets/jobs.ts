@@ -42,6 +42,8 @@ export const JOBS: Readonly<Record<string, () => Job>> = {
   'two pumps in series': () => edited(demoJob(), { 'pump.arrangement': 'two-in-series' }),
   'heat stated outright': () => edited(demoJob(), inEveryDuty({ by: 'heat' })),
   'pump without volts': () => edited(demoJob(), { 'pump.volts': '0 V' }),
+  'pump worked out from its feed, load by flow': () =>
+    edited(demoJob(), { 'pump.voltsFrom': 'feed', 'feed.shutOffShare': '60 %' }),
   'fans off, still air, hot day': () =>
     edited(demoJob(), {
       'fans.volts': '0 V',

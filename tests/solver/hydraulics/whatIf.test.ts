@@ -108,7 +108,7 @@ describe('a second pump', () => {
   });
   // Affinity of two alike: heads add in series, flows add in parallel.
   it('in series doubles the head, in parallel the free flow', () => {
-    const [curve, inSeries, inParallel] = pumpChoiceCurves(twelve);
+    const [curve, inSeries, inParallel] = pumpChoiceCurves(twelve, liquid);
     expect(inSeries!.points[0]![1]).toBeCloseTo(2 * curve!.points[0]![1], 12);
     expect(inParallel!.points[0]![1]).toBeCloseTo(curve!.points[0]![1], 12);
     expect(inParallel!.points.at(-1)![0]).toBeCloseTo(2 * curve!.points.at(-1)![0], 12);

@@ -76,6 +76,8 @@ export function flowByDash(loop: Loop, liquid: FlowingLiquid): readonly DashFlow
 /** The loop with one pump, with two in series, with two in parallel. */
 export interface PumpChoice {
   readonly arrangement: Pump['arrangement'];
+  /** Behind one feed two pumps are slower than one: they draw more through it. */
+  readonly speedRatio: number;
   readonly flow: number;
   readonly head: number;
   /** Flow over that of one pump, less one; null when one pump moves nothing. */
@@ -93,7 +95,7 @@ export function pumpChoices(loop: Loop, liquid: FlowingLiquid): readonly PumpCho
   const arranged = (arrangement: Pump['arrangement']) => {
     const model = hydraulicModel({ ...loop, pump: { ...loop.pump, arrangement } });
     const { pump, flow } = model.settled(liquid);
-    return { arrangement, flow, head: pump.head(flow) };
+    return { arrangement, speedRatio: pump.speedRatio, flow, head: pump.head(flow) };
   };
   const one = arranged('one');
   return [one, arranged('two-in-series'), arranged('two-in-parallel')].map((choice) => ({
@@ -103,12 +105,17 @@ export function pumpChoices(loop: Loop, liquid: FlowingLiquid): readonly PumpCho
 }
 
 /** The pump curve of each arrangement down to where it lifts nothing, in the order of {@link pumpChoices}. */
-export function pumpChoiceCurves(loop: Loop): readonly {
+export function pumpChoiceCurves(
+  loop: Loop,
+  liquid: FlowingLiquid,
+): readonly {
   readonly arrangement: Pump['arrangement'];
   readonly points: readonly HeadSample[];
 }[] {
   return (['one', 'two-in-series', 'two-in-parallel'] as const).map((arrangement) => {
-    const { pump } = hydraulicModel({ ...loop, pump: { ...loop.pump, arrangement } });
+    const { pump } = hydraulicModel({ ...loop, pump: { ...loop.pump, arrangement } }).settled(
+      liquid,
+    );
     return { arrangement, points: pumpCurve(pump, pump.runOut) };
   });
 }
