@@ -3,7 +3,7 @@ import { SolverError } from '../../errors';
 import { HEAT_OF_FUSION } from '../../fluids/ice';
 import { DenseSolution } from '../../numerics/dense';
 import { integrateSharply } from '../../numerics/sharpEvent';
-import { NODE } from '../network';
+import { NODE, STATES } from '../network';
 import type { PreparedLoop } from '../prepare';
 import type { Loop, Segment } from '../types';
 import { requireEventRequest } from './checks';
@@ -32,7 +32,7 @@ const RTOL = 1e-6;
 /** Absolute part of the tolerance, K, for each unit of rtol; as in the warm-up. */
 const ATOL_PER_RTOL = 10;
 /**
- * First step after an event, s, at the usual tolerance; at others by the order of the steps. Well below
+ * First step after an event, and after an edge where more is followed than the warm-up does, s, at the usual tolerance; at others by the order of the steps. Well below
  * the time the liquid of a core needs to be renewed; a step that proves too long is halved as any other.
  */
 const STEP_AFTER_EVENT = 0.1;
@@ -78,6 +78,9 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
   const options = { rtol, atol: tolerances(layout, rtol, ATOL_PER_RTOL, perKelvin), dense };
   const appointed = appointedTimes(request);
   const restart = STEP_AFTER_EVENT * (rtol / RTOL) ** (1 / 4);
+
+  // Left to itself the first step is that of the warm-up, whose states alone it should then agree with.
+  const more = layout.dimension > STATES;
 
   const s = newSwitches();
   const events: LoopEvent[] = [];
@@ -150,7 +153,7 @@ export function simulate(given: Loop | PreparedLoop, request: EventRequest): Eve
     const run = integrateSharply(problem, t, y, stop, {
       ...options,
       events: watch,
-      firstStep: afterEvent ? restart : undefined,
+      firstStep: afterEvent || more ? restart : undefined,
     });
     if (run.reason !== 'finished' && run.reason !== 'event') throw failed(run.reason, run.t);
     ({ t, y } = run);
