@@ -14,9 +14,6 @@ const studied = (side: Side | null): Study | null => {
   return outcome?.ok ? outcome.value : null;
 };
 
-/** Where curves begin: the colder of the two days. */
-const startOf = ({ now, neutral }: Study) => Math.min(now.balance.ambient, neutral.balance.ambient);
-
 export function heatChart(found: Side, candidate: Side | null): Chart {
   const s = studied(found);
   if (!s) return { x: LIQUID, y: HEAT };
@@ -26,8 +23,8 @@ export function heatChart(found: Side, candidate: Side | null): Chart {
     y: HEAT,
     curves: [
       ...(s.moved ? ghost(s) : []),
-      ...pair(s.now, startOf(s), 'found'),
-      ...(c ? pair(c.now, startOf(s), 'candidate') : []),
+      ...pair(s.now, 'found'),
+      ...(c ? pair(c.now, 'candidate') : []),
     ],
     spots: [...crossingSpots(s.now, 'found'), ...(c ? crossingSpots(c.now, 'candidate') : [])],
     limits: [
@@ -45,8 +42,9 @@ export function heatChart(found: Side, candidate: Side | null): Chart {
 const endWord = ({ balance }: Setting) =>
   balance.boilingPoint <= balance.prepared.hottest ? 'boils' : 'liquid described to here';
 
-function pair({ balance }: Setting, from: number, side: SideName): Curve[] {
-  const { entering, leaving } = heatCurves(balance, from);
+/** From the day's temperature up: colder liquid would take heat from the air. */
+function pair({ balance }: Setting, side: SideName): Curve[] {
+  const { entering, leaving } = heatCurves(balance, balance.ambient);
   const words =
     side === 'found' ? ['enters', 'leaves'] : ['enters, candidate', 'leaves, candidate'];
   const curves: Curve[] = [
@@ -58,7 +56,7 @@ function pair({ balance }: Setting, from: number, side: SideName): Curve[] {
 
 /** The loop as described, behind: what the knobs have moved is the distance between the two. */
 function ghost(s: Study): Curve[] {
-  const { entering, leaving } = heatCurves(s.neutral.balance, startOf(s));
+  const { entering, leaving } = heatCurves(s.neutral.balance, s.neutral.balance.ambient);
   const curves: Curve[] = [
     {
       id: 'ghost-in',

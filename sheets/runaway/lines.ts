@@ -142,7 +142,7 @@ function meeting({ now }: Study, at: Crossing): Line[] {
           value: at.temperatures.frontIn,
         },
         method:
-          'The whole range of the liquid is looked through in steps of 1 K (1.8 °F), each change of sign closed by a bracketed root: no two crossings farther apart are missed.',
+          'The whole range of the liquid is looked through in steps of 2 K (3.6 °F), each change of sign closed by a bracketed root: no two crossings farther apart are missed.',
       },
     ),
     formulaLine(

@@ -27,7 +27,7 @@ const SHORTEST = 1e-7;
 /** Cosines of the turn in one step that calls for a shorter step, and that allows a longer one. */
 const BENT = Math.cos(0.25);
 const STRAIGHT = Math.cos(0.08);
-const CORRECTED = 1e-11;
+const CORRECTED = 1e-9;
 
 interface State {
   readonly z: Place;
@@ -93,7 +93,7 @@ export function traceCurve(
       const at = brent((x) => (x === 0 ? from.t[0] : (stepped(from, x)?.t[0] ?? NaN)), 0, s, {
         fa: from.t[0],
         fb: next.t[0],
-        xtol: 1e-9,
+        xtol: 1e-6,
       }).x;
       const fold = at === 0 ? from : stepped(from, at)!;
       folds.push(out(fold.z));

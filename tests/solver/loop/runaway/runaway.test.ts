@@ -237,7 +237,7 @@ describe('continuation of the crossings', () => {
     for (const { points } of branches) {
       for (const { knob, T } of points) {
         const at = model.with({ ...NEUTRAL, ambientShift: knob }).at(T)!;
-        // A table of flows within 1e-6 stands behind the branch.
+        // A table of flows within 1e-4 stands behind the branch.
         expect(Math.abs(at.left)).toBeLessThan(1e-2);
       }
     }

@@ -7,8 +7,8 @@ import { prepareLoop, type PreparedLoop } from '../prepare';
 import { roundAt } from '../roundAt';
 import { FLOW_STANDING } from '../standstill';
 import type { AirDemand, AirSide, ChargeState, Duty } from '../types';
-import { bayShift, runningShare, scaledFlow } from './flow';
-import { flowTable } from './flowTable';
+import { bayShift, hasBreaker, runningShare, scaledFlow } from './flow';
+import { flowSolved, flowTable, type FlowSource } from './flowTable';
 import {
   KNOB_RANGE,
   UNDERHOOD_RANGE,
@@ -37,7 +37,7 @@ export interface Balance {
 export interface RunawayModel {
   readonly prepared: PreparedLoop;
   with(knobs: Knobs): Balance;
-  /** The same with flow and liquid read from a table within 1e-6: for many temperatures in a row. */
+  /** The same with flow and liquid read from a table within 1e-4: for many temperatures in a row. */
   readonly tabled: Pick<RunawayModel, 'with'>;
 }
 
@@ -60,6 +60,7 @@ export function runawayModel(
   const { underhood } = feedbacks;
   if (underhood) requireWithin('underhood', UNDERHOOD_RANGE, { ...underhood });
   const base = variantOf(prepared, feedbacks, cap);
+  const opens = feedbacks.breaker && hasBreaker(base);
   const airs = new Map<string, AirSide>();
   let tabled: RunawayModel['tabled'] | undefined;
 
@@ -82,7 +83,7 @@ export function runawayModel(
     return air;
   };
 
-  const withFlow = (flowOf: PreparedLoop['flowAt']) => ({
+  const withFlow = ({ flowAt: flowOf, currentAt }: FlowSource) => ({
     with(knobs: Knobs): Balance {
       requireWithin('runaway', KNOB_RANGE, { ...knobs });
       const { site } = base.loop;
@@ -91,8 +92,8 @@ export function runawayModel(
       const loaded: Duty = { ...duty, air: scaledDemand(duty.air, knobs.load) };
       const air = airOf(knobs.fan, knobs.ambientShift);
       const running = (T: number) =>
-        feedbacks.breaker
-          ? runningShare(base, T, knobs.ambientShift + bayShift(underhood, T, ambient))
+        opens
+          ? runningShare(base, currentAt(T), knobs.ambientShift + bayShift(underhood, T, ambient))
           : 1;
       let charge: ChargeState | null | undefined;
       const set: PreparedLoop = {
@@ -118,9 +119,9 @@ export function runawayModel(
   });
   return {
     prepared: base,
-    ...withFlow(base.flowAt),
+    ...withFlow(flowSolved(base)),
     get tabled() {
-      return (tabled ??= withFlow(flowTable(base)));
+      return (tabled ??= withFlow(flowTable(base, opens)));
     },
   };
 }

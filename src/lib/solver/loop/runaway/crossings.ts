@@ -4,7 +4,7 @@ import type { Balance } from './balanceAt';
 import type { Crossing, HeatsAt, HotEnd } from './types';
 
 /** Two crossings farther apart than this cannot be missed, K. */
-export const RESOLUTION = 1;
+export const RESOLUTION = 2;
 /** Half-width of the difference quotients of the slopes, K. */
 const SLOPE_STEP = 0.01;
 

@@ -3,11 +3,6 @@ import { breakerBehaviour, BREAKER_RANGE } from '../../feed/breaker';
 import type { LiquidFlow, PreparedLoop } from '../prepare';
 import type { UnderhoodGain } from './types';
 
-export interface BreakerPlace {
-  /** Warmer surroundings than described at a temperature of the liquid, K. */
-  readonly warmer: (T: number) => number;
-}
-
 /** Warmer bay air for a liquid temperature, K. */
 export const bayShift = (underhood: UnderhoodGain | null, T: number, ambient: number): number =>
   underhood ? underhood.liquidGain * (T - ambient) : 0;
@@ -18,15 +13,13 @@ export const hasBreaker = ({ loop }: PreparedLoop): boolean => !!loop.feed?.brea
 /**
  * Share of the time for which the breaker lets the pump run, over many of its cycles.
  *
- * The current is that of the pump at this liquid. A breaker that resets itself gives the share of its
+ * A breaker that resets itself gives the share of its
  * cycle spent closed; one that does not, none. Its surroundings are held to the range of the breaker's
  * law: hotter than 125 °C counts as that.
  */
-export function runningShare(prepared: PreparedLoop, T: number, warmer: number): number {
+export function runningShare(prepared: PreparedLoop, current: number, warmer: number): number {
   const breaker = prepared.loop.feed?.breaker;
-  if (!breaker) return 1;
-  const current = currentAt(prepared, T);
-  if (!(current > 0)) return 1;
+  if (!breaker || !(current > 0)) return 1;
   const [coldest, hottest] = BREAKER_RANGE.ambient;
   const around = Math.min(Math.max(breaker.ambient + warmer, coldest), hottest);
   const does = breakerBehaviour(breaker.thermal, current, around);
@@ -38,7 +31,7 @@ const currents = new WeakMap<PreparedLoop, Map<number, number>>();
 const REMEMBERED = 512;
 
 /** Current of the pump on its feed, A; remembered, as the flow is. */
-function currentAt(prepared: PreparedLoop, T: number): number {
+export function currentAt(prepared: PreparedLoop, T: number): number {
   let known = currents.get(prepared);
   if (!known) currents.set(prepared, (known = new Map<number, number>()));
   let current = known.get(T);
