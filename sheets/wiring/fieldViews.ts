@@ -56,7 +56,7 @@ function specOf(field: Exclude<JobField, TableField>): FieldSpec {
   return common;
 }
 
-const example = (field: QuantityField) => ({ example: field.default });
+const example = (field: QuantityField) => ({ example: field.example ?? field.default });
 
 /** One field as the kit takes it. */
 export function fieldView(

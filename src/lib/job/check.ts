@@ -54,6 +54,7 @@ export function checkTyped(field: FieldSpec, typed: Typed, context: CheckContext
 }
 
 function checkQuantity(field: QuantityField, typed: string, context: CheckContext): Checked {
+  if (field.optional && typed.trim() === '') return { ok: true, meaning: {}, typed: '' };
   const isHose = field.path.startsWith('hose.');
   const parsed = parseQuantity(typed, field.quantity, {
     system: context.units,

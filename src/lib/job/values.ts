@@ -113,7 +113,9 @@ function defaultOf(path: string, context: CheckContext): Value {
   if (field.kind === 'text') return { text: '', assumed: true };
   const checked = checkTyped(field, field.default, context);
   if (!checked.ok) throw new Error(`default of ${path}: ${checked.message}`);
-  return { ...accepted(checked), assumed: true };
+  // Nothing stands in for an optional value that nobody gave.
+  const empty = field.kind === 'quantity' && field.optional === true;
+  return { ...accepted(checked), assumed: !empty };
 }
 
 function plusMinus(field: FieldSpec, entry: Entry, si: number | undefined, context: CheckContext) {

@@ -68,5 +68,11 @@ export const SOURCES = {
     'ISO 6722-1:2011, Road vehicles, 60 V and 600 V single-core cables',
   ),
   heywood: source('published', 'Heywood, Internal Combustion Engine Fundamentals, sec. 2.10'),
+  bayes: source('published', 'Bayes’ theorem, any text of statistics'),
+  gauss: source('published', 'Normal law of errors, any text of statistics'),
+  diagnosisErrors: source(
+    'common practice',
+    'Errors that are independent add by their squares; the model’s own share is our statement, no source',
+  ),
   commonPractice: source('common practice', 'Common practice, no source'),
 } as const satisfies Record<string, Source>;

@@ -28,7 +28,15 @@ describe('the list of inputs', () => {
     '%s: default is typed, in range, with its unit',
     (_, f) => {
       expect(f.ask.endsWith('.')).toBe(true);
-      if (f.kind === 'quantity') {
+      if (f.kind === 'quantity' && f.optional) {
+        expect(f.default).toBe('');
+        const parsed = parseQuantity(f.example!, f.quantity);
+        expect(parsed, f.example).toMatchObject({ ok: true });
+        if (parsed.ok) {
+          expect(parsed.si).toBeGreaterThanOrEqual(f.min);
+          expect(parsed.si).toBeLessThanOrEqual(f.max);
+        }
+      } else if (f.kind === 'quantity') {
         const us = parseQuantity(f.default, f.quantity, { system: 'US' });
         const si = parseQuantity(f.default, f.quantity, { system: 'SI' });
         expect(us, f.default).toMatchObject({ ok: true });

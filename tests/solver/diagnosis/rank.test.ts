@@ -22,7 +22,7 @@ const reading = (
   place: Reading['place'] = 'cruise',
 ): Reading => ({ channel, place, value, sigma });
 
-describe('ranking of causes', () => {
+describe('ranking of causes', { timeout: 30_000 }, () => {
   it('gives the weights back where nothing is measured', () => {
     const d = rank(grid, [], CONDITIONS);
     const sum = FAULTS.reduce((s, f) => s + f.weight, UNKNOWN_WEIGHT);

@@ -11,6 +11,7 @@ import { feedProtection } from './feedProtection';
 import { feedWire } from './feedWire';
 import { frontExchanger } from './frontExchanger';
 import { hoses } from './hoses';
+import { measuredCruise, measuredOnce, measuredTraffic } from './measured';
 import { pump } from './pump';
 import { reservoir } from './reservoir';
 import { reservoirQuestion } from './reservoirQuestion';
@@ -48,6 +49,9 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   soak,
   schedule,
   limits,
+  measuredOnce,
+  measuredTraffic,
+  measuredCruise,
   runaway,
 ];
 

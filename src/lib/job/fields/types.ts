@@ -27,6 +27,9 @@ export type GroupId =
   | 'schedule'
   | 'limits'
   | 'runaway'
+  | 'measuredOnce'
+  | 'measuredTraffic'
+  | 'measuredCruise'
   | 'view';
 
 interface FieldHead {
@@ -52,6 +55,10 @@ export interface QuantityField extends FieldHead {
   readonly min: number;
   readonly max: number;
   readonly integer?: true;
+  /** May stay empty: nothing is then known, and nothing stands in for it. Its default is empty. */
+  readonly optional?: true;
+  /** What a text may look like, where the default does not show it. */
+  readonly example?: string;
 }
 
 export interface Choice {

@@ -18,6 +18,8 @@ export const COMMON_MODEL_SHARE = 0.08;
 export interface Fitted {
   readonly reading: Reading;
   readonly predicted: number;
+  /** Ambient air as the readings were taken, K; NaN for what is tried once. */
+  readonly ambient: number;
   /** Standard deviation of reading and model together, shared errors included. */
   readonly sigma: number;
   /** (measured − predicted) / sigma. */
@@ -64,7 +66,8 @@ export function fit(shown: Shown, readings: readonly Reading[], conditions: Cond
   return readings.map((reading) => {
     const predicted = predictedOf(shown, reading);
     const sigma = sigmaOf(errorsOf(shown, reading, reading.sigma, conditions));
-    return { reading, predicted, sigma, z: (reading.value - predicted) / sigma };
+    const ambient = reading.place === 'once' ? NaN : shown.duty[reading.place].ambient;
+    return { reading, predicted, ambient, sigma, z: (reading.value - predicted) / sigma };
   });
 }
 

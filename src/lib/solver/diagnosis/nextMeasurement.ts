@@ -17,7 +17,10 @@ export interface NextMeasurement {
   readonly place: Place;
   /** Expected, nat: by how much it narrows which cause it is. */
   readonly information: number;
+  /** The same as a share of all that is not yet known of the cause, 0 to 1. */
+  readonly doubt: number;
   readonly minutes: number;
+  /** {@link doubt} for each minute. */
   readonly perMinute: number;
   /** What the two leading causes expect there, where they differ by severity its mean. */
   readonly expects: readonly { readonly cause: Cause; readonly value: number }[];
@@ -42,6 +45,10 @@ export function nextMeasurements(diagnosis: Diagnosis, conditions: Conditions): 
   const known = diagnosis.causes.filter((c) => c.fault && c.probability > FAINT_CAUSE);
   const sum = known.reduce((s, c) => s + c.probability, 0);
   if (known.length === 0) return [];
+  const entropy = known.reduce(
+    (s, c) => s - (c.probability / sum) * Math.log(c.probability / sum),
+    0,
+  );
   const taken = new Set(diagnosis.readings.map((r) => `${r.place}.${r.channel}`));
   return candidates()
     .filter(({ channel, place }) => !taken.has(`${place}.${channel}`))
@@ -53,14 +60,17 @@ export function nextMeasurements(diagnosis: Diagnosis, conditions: Conditions): 
         parts,
         known.map((c) => c.probability / sum),
       );
+      // One cause alone leaves nothing to ask.
+      const doubt = entropy > 0 ? Math.min(information / entropy, 1) : 0;
       const minutes = CHANNELS[channel].minutes + (place === 'cruise' ? ROAD_MINUTES : 0);
       return [
         {
           channel,
           place,
           information,
+          doubt,
           minutes,
-          perMinute: information / minutes,
+          perMinute: doubt / minutes,
           expects: known.slice(0, 2).map((cause, i) => ({
             cause,
             value: parts[i]!.reduce((m, p) => m + p.share * p.mean, 0),

@@ -56,14 +56,16 @@ export interface Predictor {
  * @throws {@link SolverError} where the loop as described cannot be solved
  * @source affinity laws; a from memory
  */
-export function predictor(described: Loop): Predictor {
-  const prepared = prepareLoop(described);
-  const { pump } = prepared.hydraulics;
+export function predictor(given: Loop): Predictor {
+  const asGiven = prepareLoop(given);
+  const { pump } = asGiven.hydraulics;
+  const described = voltsHeld(given, asGiven);
+  const prepared = described === given ? asGiven : prepareLoop(described);
   const amps = pump.volts > 0 ? pump.electricPower / pump.volts : 0;
   const base: Baseline = { loop: described, volts: pump.volts, amps };
-  const stated = described.feed?.shutOffShare;
+  const stated = given.feed?.shutOffShare;
   const shutOff = stated !== undefined && stated < 1 ? stated : SHUT_OFF_AMPS;
-  const law = described.feed?.draw.kind ?? 'pump-law';
+  const law = given.feed?.draw.kind ?? 'pump-law';
   const healthy = new Map<SettledDuty, SteadySolution>();
   // Two duties of one fault share all that does not depend on the duty.
   let last: { loop: Loop; prepared: PreparedLoop } = { loop: described, prepared };
@@ -133,6 +135,17 @@ export function predictor(described: Loop): Predictor {
       ...fault.side?.(severity, base).once,
     }),
   };
+}
+
+/**
+ * Where the volts on the plug follow the flow by way of the feed, solving both together for every fault
+ * and severity takes seconds: they are held at those of the loop as described. The faults that act on
+ * the supply set their own.
+ */
+function voltsHeld(loop: Loop, { hydraulics }: PreparedLoop): Loop {
+  return hydraulics.fixedPump
+    ? loop
+    : { ...loop, feed: null, pump: { ...loop.pump, volts: hydraulics.pump.volts } };
 }
 
 function instruments(

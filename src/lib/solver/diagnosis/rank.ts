@@ -158,3 +158,19 @@ function pairsOf(set: readonly Cause[]): [Cause, Cause][] {
       .map((b): [Cause, Cause] => [a, b]),
   );
 }
+
+/** Terms of the line that shows Bayes for the leading cause; null where it has no likelihood to divide by. */
+export function bayesTerms({ causes }: Diagnosis) {
+  const [first, second, third] = causes;
+  if (!first || !second || !third) return null;
+  const over = (c: Cause) => Math.exp(c.logLikelihood - first.logLikelihood);
+  const terms = {
+    w_1: first.prior,
+    w_2: second.prior,
+    B_2: over(second),
+    w_3: third.prior,
+    B_3: over(third),
+    R: causes.slice(3).reduce((sum, c) => sum + c.prior * over(c), 0),
+  };
+  return Object.values(terms).every(Number.isFinite) ? terms : null;
+}
