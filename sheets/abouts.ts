@@ -8,6 +8,7 @@ import { about as suctionMargin } from './suction-margin/about';
 import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import { about as pumpFeed } from './pump-feed/about';
 import { about as runaway } from './runaway/about';
+import { about as diagnosis } from './diagnosis/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -20,4 +21,5 @@ export const SHEETS: readonly SheetAbout[] = [
   suctionMargin,
   pumpFeed,
   runaway,
+  diagnosis,
 ];

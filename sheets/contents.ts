@@ -8,6 +8,7 @@ import { content as runaway } from './runaway/content';
 import { content as reservoir } from './reservoir/content';
 import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
+import { content as diagnosis } from './diagnosis/content';
 import type { ContentOf } from './types';
 
 /** By slug, in the order of the job folder. */
@@ -21,4 +22,5 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   'suction-margin': suctionMargin,
   'pump-feed': pumpFeed,
   runaway,
+  diagnosis,
 };
