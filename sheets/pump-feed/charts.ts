@@ -45,14 +45,8 @@ function along(found: Side, candidate: Side | null) {
   return sides.flatMap((one) => {
     const { side, study } = one;
     if (!study.supplied.ok) return [];
-    const flowShare = study.inLoop?.flowShare ?? (() => 1);
-    const curve = wireCurve(
-      side.loop,
-      study.supply,
-      study.liquid,
-      areasToDraw(sides.map(({ area }) => area)),
-      flowShare,
-    );
+    const wires = areasToDraw(sides.map(({ area }) => area));
+    const curve = wireCurve(side.loop.pump, study.supply, study.inLoop, wires);
     return [{ ...one, curve }];
   });
 }

@@ -9,7 +9,7 @@ import { wireTemperature, type WireTemperature } from '$lib/solver/feed/conducto
 import { suppliedPump, type PumpSupply, type SuppliedPump } from '$lib/solver/feed/supply';
 import { walk, type FeedWalk } from '$lib/solver/feed/walk';
 import { wireCarries, wireFor, type WireFor } from '$lib/solver/feed/wireFor';
-import { feedInLoop, type FeedInLoop } from '$lib/solver/hydraulics/feedInLoop';
+import { feedInLoop, FULL, type FeedInLoop } from '$lib/solver/hydraulics/feedInLoop';
 import type { FlowingLiquid } from '$lib/solver/hydraulics/hose';
 import { settledOf } from '../wiring/duty';
 
@@ -64,7 +64,7 @@ function newStudy(side: Side): Study {
   };
   const inLoop = liquid && orNull(() => feedInLoop(loop, supply, liquid));
   // Without a loop to flow through the electrical side stands alone, at full load.
-  const flowShare = inLoop?.flowShare ?? (() => 1);
+  const flowShare = inLoop?.flowShare ?? FULL;
   const supplied = inLoop
     ? ({ ok: true, value: inLoop.supplied } as const)
     : attempt(() => suppliedPump(pump, supply, flowShare));

@@ -97,11 +97,18 @@ describe('a pump on its feed in a loop', () => {
     expect(notes({ ...supply, breaker: large })).not.toContain('feed.breaker-opens');
   });
 
+  it('holds any volts on the plug, whatever the feed', () => {
+    const held = hydraulicModel({ ...loop, feed: byFlow }).heldAt(liquid);
+    const typed = hydraulicModel({ ...loop, pump: { ...loop.pump, volts: 11 } });
+    expect(held(11).flow).toBe(typed.flowAt(liquid));
+    expect(held(0).flow).toBe(0);
+  });
+
   it('counts what the wiring costs', () => {
     const on = feedInLoop(loop, byFlow, liquid);
     expect(on.flow).toBeLessThan(on.flowAtSource);
     expect(flowRatioOf(on)!).toBeLessThan(1);
-    const { volts, flow } = wireCurve(loop, byFlow, liquid, [5e-7, 2e-6, 8e-6], on.flowShare);
+    const { volts, flow } = wireCurve(loop.pump, byFlow, on, [5e-7, 2e-6, 8e-6]);
     expect(volts.map(([, v]) => v)).toEqual([...volts.map(([, v]) => v)].sort((a, b) => a - b));
     expect(flow.at(-1)![1]).toBeLessThan(on.flowAtSource);
   });

@@ -1,11 +1,10 @@
 /** A feed tried on a loop, used by it or not: what the pump gets, and what the wiring costs in flow. */
 import type { PumpSupply, SuppliedPump } from '../feed/supply';
 import { alongWire, type FlowShare } from '../feed/wireFor';
-import type { Loop } from '../loop/types';
+import type { Loop, Pump } from '../loop/types';
 import type { FlowingLiquid } from './hose';
 import { hydraulicModel, type HydraulicModel } from './operatingPoint';
 import type { PumpModel } from './pump';
-import { flowAtVolts } from './whatIf';
 
 export interface FeedInLoop {
   /** The loop on this feed. */
@@ -14,6 +13,8 @@ export interface FeedInLoop {
   readonly supplied: SuppliedPump;
   /** Flow over free flow at the speed that these volts give. */
   readonly flowShare: FlowShare;
+  /** With any volts held on the plug, m³/s. */
+  flowAtVolts(volts: number): number;
   /** Behind the feed, with the battery's volts on the plug, and with rated volts on it, m³/s. */
   readonly flow: number;
   readonly flowAtSource: number;
@@ -24,18 +25,19 @@ export interface FeedInLoop {
 export function feedInLoop(loop: Loop, supply: PumpSupply, liquid: FlowingLiquid): FeedInLoop {
   const model = hydraulicModel({ ...loop, feed: supply });
   const { pump, flow, supplied } = model.settled(liquid);
-  const flowShare = (volts: number) => {
-    const stated = hydraulicModel({ ...loop, feed: null, pump: { ...loop.pump, volts } });
-    return stated.pump.runOut > 0 ? stated.flowAt(liquid) / stated.pump.runOut : 0;
-  };
+  const held = model.heldAt(liquid);
   return {
     model,
     pump,
     supplied: supplied!,
-    flowShare,
+    flowShare(volts) {
+      const at = held(volts);
+      return at.pump.runOut > 0 ? at.flow / at.pump.runOut : 0;
+    },
     flow,
-    flowAtSource: flowAtVolts(loop, liquid, supplied!.source),
-    flowAtRated: flowAtVolts(loop, liquid, loop.pump.ratedVolts),
+    flowAtVolts: (volts) => held(volts).flow,
+    flowAtSource: held(supplied!.source).flow,
+    flowAtRated: held(loop.pump.ratedVolts).flow,
   };
 }
 
@@ -45,24 +47,23 @@ export interface WireCurve {
   readonly flow: readonly (readonly [area: number, flow: number])[];
 }
 
-/** The pump with other wire. Without a liquid there are volts and no flow. */
+/** The pump with other wire. Without a loop to flow through there are volts and no flow. */
 export function wireCurve(
-  loop: Loop,
+  pump: Pump,
   supply: PumpSupply,
-  liquid: FlowingLiquid | null,
+  inLoop: FeedInLoop | null,
   areas: readonly number[],
-  flowShare: FlowShare,
 ): WireCurve {
-  const running = alongWire(loop.pump, supply, areas, flowShare).flatMap(({ area, supplied }) =>
+  const flowShare = inLoop?.flowShare ?? FULL;
+  const volts = alongWire(pump, supply, areas, flowShare).flatMap(({ area, supplied }) =>
     supplied.status === 'runs' ? [[area, supplied.volts] as const] : [],
   );
-  return {
-    volts: running,
-    flow: liquid
-      ? running.map(([area, volts]) => [area, flowAtVolts(loop, liquid, volts)] as const)
-      : [],
-  };
+  const flow = inLoop ? volts.map(([area, v]) => [area, inLoop.flowAtVolts(v)] as const) : [];
+  return { volts, flow };
 }
+
+/** Full load at any volts: where there is no loop to say otherwise. */
+export const FULL: FlowShare = () => 1;
 
 /** Flow behind the feed over that at rated volts, 1; null where the latter is none. */
 export const flowRatioOf = ({ flow, flowAtRated }: FeedInLoop): number | null =>

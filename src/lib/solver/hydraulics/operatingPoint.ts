@@ -40,6 +40,8 @@ export interface HydraulicModel {
   readonly fixedPump: PumpModel | null;
   /** Pump and flow where the loop settles, found together with the volts; `T` as in {@link flowAt}. */
   settled(liquid: FlowingLiquid, T?: number): SettledPump;
+  /** Pump and flow with any volts held on the plug, whatever the feed; the pump gives its curve. */
+  heldAt(liquid: FlowingLiquid): (volts: number) => Pick<SettledPump, 'pump' | 'flow'>;
   /** Head the loop asks at `flow`, m of the liquid. */
   systemHead(flow: number, liquid: FlowingLiquid): number;
   /**
@@ -69,7 +71,7 @@ export interface HydraulicModel {
  * @source Darcy-Weisbach; Churchill 1977; Crane TP-410; affinity laws
  */
 export function hydraulicModel(loop: Loop): HydraulicModel {
-  const { settle, fixed } = pumpInLoop(loop);
+  const { settle, fixed, at: pumpAt } = pumpInLoop(loop);
   const runs = HOSES.map((id) => hoseGeometry(loop.hoses[id], `hoses.${id}`));
   const cores = CORES.map((id) => coreLoss(loop, id));
   const ambient = pressureAtAltitude(loop.site.altitude);
@@ -137,6 +139,13 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
     },
     fixedPump: fixed,
     settled,
+    heldAt(liquid) {
+      const resistance = system(liquid);
+      return (volts) => {
+        const pump = pumpAt(volts);
+        return { pump, flow: flowWith(pump, resistance, liquid, undefined) };
+      };
+    },
     systemHead: (flow, liquid) => system(liquid)(flow),
     suctionOver,
     suctionAt: (flow, liquid, T) => suctionOver(liquid, T)(flow),

@@ -4,7 +4,7 @@ import { breakerBehaviour } from '../feed/breaker';
 import { STOPPED_WORDS, suppliedPump, type PumpSupply, type SuppliedPump } from '../feed/supply';
 import type { LiquidState, Loop } from '../loop/types';
 import type { HydraulicModel } from './operatingPoint';
-import { pumpAt, type PumpModel } from './pump';
+import { pumpAt, type PumpAt, type PumpModel } from './pump';
 
 export interface SettledPump {
   readonly pump: PumpModel;
@@ -21,6 +21,8 @@ export interface PumpInLoop {
   settle(flowWith: (pump: PumpModel) => number): SettledPump;
   /** The pump, where its volts do not depend on the loop; null where they do. */
   readonly fixed: PumpModel | null;
+  /** The pump with any volts held on its plug, whatever its feed. */
+  readonly at: PumpAt;
 }
 
 /**
@@ -34,6 +36,7 @@ export function pumpInLoop(loop: Loop): PumpInLoop {
   if (!feed) {
     const fixed = at(pump.volts);
     return {
+      at,
       fixed,
       settle: (flowWith) => ({ pump: fixed, flow: flowWith(fixed), supplied: null, notes: [] }),
     };
@@ -51,9 +54,10 @@ export function pumpInLoop(loop: Loop): PumpInLoop {
   if (feed.shutOffShare === 1 || feed.draw.kind === 'table') {
     const supplied = suppliedPump(pump, feed, () => 1);
     const fixed = modelOn(supplied);
-    return { fixed, settle: (flowWith) => settled(supplied, fixed, flowWith(fixed)) };
+    return { at, fixed, settle: (flowWith) => settled(supplied, fixed, flowWith(fixed)) };
   }
   return {
+    at,
     fixed: null,
     settle(flowWith) {
       const flowShare = (volts: number) => {
