@@ -70,7 +70,7 @@ export interface Note {
 export function requireWithin<K extends string>(
   law: string,
   ranges: Readonly<Record<K, Interval>>,
-  values: Readonly<Record<K, number>>,
+  values: Readonly<Record<NoInfer<K>, number>>,
 ): void {
   for (const key in ranges) {
     const [low, high] = ranges[key];

@@ -8,12 +8,15 @@ import { glycolWaterAdapters } from './glycol-water';
 import { humidAirAdapters } from './humid-air';
 import { internalConvectionAdapters } from './internal-convection';
 import { lmtdAdapters } from './lmtd-worked-examples';
+import { louveredFinAdapters } from './louvered-fin';
 import { npshAdapters } from './npsh-available';
 import { operatingPointAdapters } from './operating-point';
 import { pipeFrictionAdapters } from './pipe-friction';
 import { pipePressureDropAdapters } from './pipe-pressure-drop';
+import { preferredNumbersAdapters } from './preferred-numbers';
 import { pumpAffinityAdapters } from './pump-affinity';
 import { standardAtmosphereAdapters } from './standard-atmosphere';
+import { thermistorDividerAdapters } from './thermistor-divider';
 import {
   transientLoopAdapters,
   transientTwoMassAdapters,
@@ -31,13 +34,16 @@ export const adapters: Adapters = {
   'humid-air': humidAirAdapters,
   'internal-convection': internalConvectionAdapters,
   'lmtd-worked-examples': lmtdAdapters,
+  'louvered-fin': louveredFinAdapters,
   'npsh-available': npshAdapters,
   'operating-point': operatingPointAdapters,
   'pipe-friction': pipeFrictionAdapters,
   'pipe-pressure-drop': pipePressureDropAdapters,
+  'preferred-numbers': preferredNumbersAdapters,
   'propylene-glycol-water': glycolWaterAdapters('propylene-glycol'),
   'pump-affinity': pumpAffinityAdapters,
   'standard-atmosphere': standardAtmosphereAdapters,
+  'thermistor-divider': thermistorDividerAdapters,
   'transient-ice': transientIceAdapters,
   'transient-loop': transientLoopAdapters,
   'transient-two-mass': transientTwoMassAdapters,
