@@ -1,5 +1,5 @@
 /** The diagnosis as data. */
-import { say, type ContentOf, type Finding } from '../types';
+import { say, type ContentOf, type Finding, type SheetContent } from '../types';
 import { findings } from './findings';
 import { bayesLines, exchangerLines, readingLines } from './lines';
 import { noResults, results } from './results';
@@ -15,6 +15,19 @@ const NOT_BUILT: Finding = {
   code: 'candidate-not-measured',
   level: 'info',
   sentence: say`A candidate has not been built, so nothing was read on it: this sheet is about the loop as found.`,
+};
+
+/** While the faults are being solved; the page alone shows this. */
+export const UNDER_WAY: SheetContent = {
+  results: noResults('being worked out'),
+  lines: [],
+  findings: [
+    {
+      code: 'under-way',
+      level: 'info',
+      sentence: say`The loop has changed. Every fault is being solved for it, at every severity, in traffic and at cruise; this takes a moment and holds nothing else up.`,
+    },
+  ],
 };
 
 export const content: ContentOf = (side) => {

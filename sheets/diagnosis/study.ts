@@ -4,9 +4,11 @@ import { problemOf } from '$lib/job/problem';
 import { toConditions, toReadings } from '$lib/job/toReadings';
 import type { Outcome } from '$lib/job/types';
 import { exchangerReading, type ExchangerReading } from '$lib/solver/diagnosis/exchangerReading';
+import { gridKey, gridKnown, keepGrid } from '$lib/solver/diagnosis/grid';
 import { nextMeasurements, type NextMeasurement } from '$lib/solver/diagnosis/nextMeasurement';
 import { diagnose, type Diagnosis } from '$lib/solver/diagnosis/rank';
 import type { Conditions } from '$lib/solver/diagnosis/types';
+import type { Keeping } from '$lib/workers/background.svelte';
 
 export interface Study {
   readonly conditions: Conditions;
@@ -15,6 +17,18 @@ export interface Study {
   /** Null: in and out were not both read, or lie outside the coolant's range. */
   readonly exchanger: ExchangerReading | null;
 }
+
+/** Every fault is solved in the background; readings only weigh what is kept here. */
+export const KEEPING: Keeping<'faults'> = {
+  task: 'faults',
+  keyOf: ({ loop, values }) => gridKey(loop, toConditions(values)),
+  known: gridKnown,
+  keep: keepGrid,
+};
+
+/** Whether the diagnosis of a side needs its faults solved at all. */
+export const asksForFaults = (side: Side): boolean =>
+  side.id === 'asFound' && side.prepared.ok && toReadings(side.values).length > 0;
 
 const known = new WeakMap<Side, Outcome<Study> | null>();
 

@@ -32,16 +32,16 @@ export function marginChart(found: Side, candidate: Side | null): Chart {
         side: name,
         // The two sides lie close; their points say which is which.
         quiet: name === 'candidate',
-        points: study.path.map(({ temperature, margin }) => [temperature, margin]),
+        points: study.picture.path.map(({ temperature, margin }) => [temperature, margin]),
       },
-      ...(study.ventedPath.length > 1 && name === 'found'
+      ...(study.picture.ventedPath.length > 1 && name === 'found'
         ? [
             {
               id: `${name}-vented`,
               label: 'cap off',
               tone: 'soft' as Tone,
               thin: true,
-              points: study.ventedPath.map(
+              points: study.picture.ventedPath.map(
                 ({ temperature, margin }) => [temperature, margin] as const,
               ),
             },
@@ -74,7 +74,8 @@ export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart 
   const x = { name: 'Flow', quantity: 'volumeFlow', zero: true } as const;
   const study = studyOf(side);
   if (!study?.flows) return { x, y: LIQUID };
-  const { map, path, s } = study;
+  const { s } = study;
+  const { map, path } = study.picture;
   const levels = marginLevels(map, LEVEL_STEP[system], BELOW);
   const [coldest, hottest] = [map.temperatures[0]!, map.temperatures.at(-1)!];
   return {
@@ -115,7 +116,7 @@ export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart 
 }
 
 /** From the coldest up: the more to spare, the colder the tone; one for all that is short. */
-function bandsOf({ map }: Study, levels: readonly number[]): Band[] {
+function bandsOf({ picture: { map } }: Study, levels: readonly number[]): Band[] {
   const bounds = [-Infinity, 0, ...levels.filter((level) => level > 0), Infinity];
   return bounds.slice(1).map((upper, i) => ({
     tone: i === 0 ? SHORT : TONES[Math.min(i, TONES.length) - 1]!,

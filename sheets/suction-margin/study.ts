@@ -1,19 +1,19 @@
 /** What the suction sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
+import { Keep } from '$lib/keep';
 import { once } from '$lib/once';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { SteadySolution } from '$lib/solver/loop/types';
-import { mapSpan, suctionMap, type SuctionMap } from '$lib/solver/suction/map';
 import {
-  operatingPath,
   pathPoint,
-  pathThrough,
   temperatureOfFirstLoss,
   ventedLoop,
   type FirstLoss,
   type PathPoint,
 } from '$lib/solver/suction/path';
+import { suctionPicture, type SuctionPicture } from '$lib/solver/suction/picture';
 import { whatHelps, type Help } from '$lib/solver/suction/whatHelps';
+import type { Keeping } from '$lib/workers/background.svelte';
 import { settledOf } from '../wiring/duty';
 
 export interface Study {
@@ -24,11 +24,20 @@ export interface Study {
   /** Same liquid, no pressure under the cap; null where the reservoir holds none anyway. */
   readonly vented: PathPoint | null;
   readonly ventedLoss: FirstLoss | null;
-  readonly ventedPath: readonly PathPoint[];
-  readonly path: readonly PathPoint[];
-  readonly map: SuctionMap;
+  /** For the plots alone: an edit shows its numbers first. */
+  readonly picture: SuctionPicture;
   readonly helps: readonly Help[];
 }
+
+const pictures = new Keep<SuctionPicture>(4);
+
+/** The pictures are worked out in the background; what is found there is kept here. */
+export const KEEPING: Keeping<'suction'> = {
+  task: 'suction',
+  keyOf: ({ loop }) => JSON.stringify(loop),
+  known: (key) => pictures.has(key),
+  keep: (key, picture) => picture && pictures.set(key, picture),
+};
 
 const known = new WeakMap<Side, Study | null>();
 
@@ -47,16 +56,7 @@ function newStudy(side: Side): Study | null {
   const T = s.liquid.temperature;
   const loss = temperatureOfFirstLoss(prepared);
   const open = side.loop.reservoir.capGauge > 0 ? ventedLoop(prepared) : null;
-  const map = once(() => suctionMap(prepared, mapSpan(prepared)));
-  const path = once(() => pathThrough(prepared, map().temperatures, loss));
-  const ventedPath = once(() =>
-    open
-      ? operatingPath(
-          open,
-          map().temperatures.filter((temperature) => temperature <= open.hottest),
-        )
-      : [],
-  );
+  const picture = once(() => pictures.of(KEEPING.keyOf(side), () => suctionPicture(prepared)));
   return {
     s,
     prepared,
@@ -65,15 +65,8 @@ function newStudy(side: Side): Study | null {
     vented: open && pathPoint(open, T),
     ventedLoss: open && temperatureOfFirstLoss(open),
     helps: whatHelps(prepared, T),
-    // For the plots alone: an edit shows its numbers first.
-    get map() {
-      return map();
-    },
-    get path() {
-      return path();
-    },
-    get ventedPath() {
-      return ventedPath();
+    get picture() {
+      return picture();
     },
   };
 }

@@ -216,7 +216,10 @@ it('the operating point lies on the path of its map and on the curve of the marg
 });
 
 it('the first loss is where the sheet’s own line of nothing to spare meets the path', () => {
-  const { loss, map } = studyOf(found({ 'reservoir.vent': 'vented' }))!;
+  const {
+    loss,
+    picture: { map },
+  } = studyOf(found({ 'reservoir.vent': 'vented' }))!;
   if (loss.kind !== 'at') throw new Error('an open loop has a first loss');
   expect(loss.point.margin).toBeCloseTo(0, 6);
   expect(loss.point.temperature).toBeLessThanOrEqual(map.temperatures.at(-1)!);

@@ -1,4 +1,5 @@
 /** Predictions over fault and severity, solved at a few severities and drawn through them. */
+import { Keep } from '$lib/keep';
 import { pchip } from '../numerics/interpolate';
 import type { Loop } from '../loop/types';
 import { DUTY_CHANNELS } from './channels';
@@ -26,24 +27,29 @@ export interface FaultShown {
 
 export type Grid = readonly FaultShown[];
 
-const KEPT = 4;
-const kept = new Map<string, Grid>();
+const kept = new Keep<Grid>(4);
+
+/** What a grid depends on, as text. */
+export const gridKey = (loop: Loop, conditions: Conditions): string =>
+  JSON.stringify(underConditions(loop, conditions));
+
+export const gridKnown = (key: string): boolean => kept.has(key);
+
+/** Keep a grid that was solved elsewhere: `shown` in the order of the faults. */
+export function keepGrid(key: string, shown: readonly (readonly Shown[])[]): void {
+  kept.set(
+    key,
+    FAULTS.map((fault, i) => ({ fault, shown: shown[i]! })),
+  );
+}
 
 /**
  * The grid of a loop under conditions. Measurements do not enter it, so it is solved once per loop and
  * kept: loops that say the same share it.
  * @throws {@link SolverError} where the loop as described cannot be solved
  */
-export function faultGrid(loop: Loop, conditions: Conditions): Grid {
-  const described = underConditions(loop, conditions);
-  const key = JSON.stringify(described);
-  const known = kept.get(key);
-  if (known) return known;
-  const grid = solveGrid(described);
-  if (kept.size >= KEPT) kept.delete(kept.keys().next().value!);
-  kept.set(key, grid);
-  return grid;
-}
+export const faultGrid = (loop: Loop, conditions: Conditions): Grid =>
+  kept.of(gridKey(loop, conditions), () => solveGrid(underConditions(loop, conditions)));
 
 function solveGrid(described: Loop): Grid {
   const predict = predictor(described);

@@ -1,0 +1,19 @@
+/** Work too long for the page's own thread. Each takes one side of a job and gives plain data. */
+import type { Side } from '$lib/job/evaluate';
+import { toConditions } from '$lib/job/toReadings';
+import { faultGrid, type Shown } from '$lib/solver/diagnosis/grid';
+import { suctionPicture, type SuctionPicture } from '$lib/solver/suction/picture';
+
+/** What each task gives. */
+export interface TaskResult {
+  /** Predictions in the order of the faults: a fault itself holds functions and cannot be sent. */
+  readonly faults: readonly (readonly Shown[])[];
+  /** Null where the loop cannot be prepared. */
+  readonly suction: SuctionPicture | null;
+}
+export type TaskName = keyof TaskResult;
+
+export const TASKS: { readonly [K in TaskName]: (side: Side) => TaskResult[K] } = {
+  faults: (side) => faultGrid(side.loop, toConditions(side.values)).map(({ shown }) => shown),
+  suction: ({ prepared }) => (prepared.ok ? suctionPicture(prepared.value) : null),
+};
