@@ -1,0 +1,96 @@
+/** What two baths say about a probe and its reader: what explains them, or that nothing single does. */
+import { SolverError } from '../../errors';
+import { BETA_RANGE } from './beta';
+import { inBath, type BathReading } from './bath';
+import { fitHypotheses, type FittedHypothesis } from './hypotheses';
+import type { ReadSetup } from './reader';
+import { solvedFor } from './twoPoints';
+
+/** Bias and pin wrong at once, when no single thing explains both readings. */
+export interface TwoThings {
+  /** In the circuit, ohm. */
+  readonly bias: number;
+  /** In the probe's lead, ohm. */
+  readonly series: number;
+  /** Both could be: no negative resistance, a bias that someone could have fitted. */
+  readonly plausible: boolean;
+}
+
+export interface Verdict {
+  /** All hypotheses, best first. */
+  readonly fitted: readonly FittedHypothesis[];
+  /** Those that explain every reading within its ±; nothing wrong stands first where it is among them. */
+  readonly explaining: readonly FittedHypothesis[];
+  /** Null where one thing explains both readings. */
+  readonly twoThings: TwoThings | null;
+  /** Beta of a table that would show both readings with this circuit; null where no thermistor has it. */
+  readonly otherTableBeta: number | null;
+}
+
+/** A bias further from the one described than this factor was hardly fitted by anyone. */
+const FITTED_FACTOR = 5;
+/** More than this in a pin, ohm, is an open plug. */
+const PIN_MOST = 500;
+
+/**
+ * Judge two baths.
+ * @throws as {@link fitHypotheses}
+ */
+export function verdict(
+  setup: ReadSetup,
+  readings: readonly [BathReading, BathReading],
+  readerBiasKnown: boolean,
+): Verdict {
+  const fitted = fitHypotheses(setup, readings, readerBiasKnown);
+  const explaining = fitted
+    .filter((one) => one.explains)
+    // A circuit with nothing wrong needs no other explanation.
+    .sort((a, b) => Number(b.id === 'as-described') - Number(a.id === 'as-described'));
+  return {
+    fitted,
+    explaining,
+    twoThings: explaining.length > 0 ? null : twoThings(setup, readings),
+    otherTableBeta: otherTableBeta(setup, readings),
+  };
+}
+
+function twoThings(
+  setup: ReadSetup,
+  readings: readonly [BathReading, BathReading],
+): TwoThings | null {
+  const { table, bias: assumed } = setup.reader;
+  const R = readings.map((r) => inBath(setup, r)) as [number, number];
+  const S = readings.map((r) => table.resistance(r.shown)) as [number, number];
+  const { bias, series } = solvedFor(R, S, assumed);
+  if (!(bias > 0)) return null;
+  const factor = bias / setup.divider.bias;
+  return {
+    bias,
+    series,
+    plausible:
+      series >= 0 && series <= PIN_MOST && factor <= FITTED_FACTOR && factor >= 1 / FITTED_FACTOR,
+  };
+}
+
+/**
+ * Beta between the two readings as shown, of the resistances that the circuit presents.
+ *
+ * @formula beta = log(S_1 / S_2) / (1 / T_1 - 1 / T_2)
+ */
+function otherTableBeta(
+  setup: ReadSetup,
+  [one, other]: readonly [BathReading, BathReading],
+): number | null {
+  const ratio = Math.log(inBath(setup, one) / inBath(setup, other));
+  const beta = ratio / (1 / one.shown - 1 / other.shown);
+  const [low, high] = BETA_RANGE.beta;
+  return beta >= low && beta <= high ? beta : null;
+}
+
+/** Share by which a probe measured in a bath is off its curve; null where it was not measured. */
+export function probeOff({ probe }: ReadSetup, { T, ohms }: BathReading): number | null {
+  if (ohms === undefined) return null;
+  if (!(ohms > 0))
+    throw new SolverError('resistance must be above zero', { code: 'invalid-input' });
+  return ohms / probe.resistance(T) - 1;
+}
