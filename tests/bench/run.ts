@@ -1,6 +1,6 @@
 /** `npm run bench`: how fast it is, on this machine. `-- --json FILE` writes the same as JSON. */
 import { writeFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { parseArgs } from 'node:util';
 import { browserEntries } from './browser';
 import type { Entry } from './measure';
@@ -10,33 +10,56 @@ const { values } = parseArgs({
   options: { json: { type: 'string' }, 'solver-only': { type: 'boolean', default: false } },
 });
 
+/** Runnable tasks, mean of the last minute: above the cores, they wait for each other. */
+const load = () => Number(loadavg()[0]!.toFixed(2));
+const before = load();
+const entries = [
+  ...(await solverEntries()),
+  ...(values['solver-only'] ? [] : await browserEntries()),
+];
 const machine = {
   cpu: cpus()[0]?.model.trim() ?? 'unknown',
   cores: cpus().length,
   node: process.version,
+  load: { before, after: load() },
 };
-const entries = [...solverEntries(), ...(values['solver-only'] ? [] : await browserEntries())];
 
-console.log(`${machine.cpu}, ${machine.cores} cores, Node ${machine.node}`);
+console.log(
+  `${machine.cpu}, ${machine.cores} cores, Node ${machine.node}, load ${before} before and ${machine.load.after} after`,
+);
 console.log(table(entries));
 if (values.json) writeFileSync(values.json, `${JSON.stringify({ machine, entries }, null, 2)}\n`);
 
 function table(list: readonly Entry[]): string {
-  const rows = list.map(({ name, of, median, p95, runs, unit, aim }) => [
-    of ? `${name} ${of}` : name,
-    digits(median),
-    digits(p95),
-    String(runs),
-    unit,
-    aim === null ? '-' : `${aim}${p95 > aim ? ' missed' : ''}`,
+  const rows = list.map((e) => [
+    e.of ? `${e.name} ${e.of}` : e.name,
+    e.unit,
+    ...[e.min, e.median, e.p95].map(digits),
+    ...(e.cpu ? [e.cpu.min, e.cpu.median].map(digits) : ['-', '-']),
+    String(e.runs),
+    e.aim ? `${e.aim.of} ${e.aim.limit}${e[e.aim.of] > e.aim.limit ? ' missed' : ''}` : '-',
+    e.work ?? '',
   ]);
-  const head = ['entry', 'median', 'p95', 'runs', 'unit', 'aim at p95'];
+  const head = [
+    'entry',
+    'unit',
+    'min',
+    'median',
+    'p95',
+    'cpu min',
+    'cpu median',
+    'runs',
+    'aim',
+    'work',
+  ];
   const all = [head, ...rows];
   const widths = head.map((_, i) => Math.max(...all.map((row) => row[i]!.length)));
+  const left = (i: number) => i === 0 || i === head.length - 1;
   const line = (row: string[]) =>
     row
-      .map((cell, i) => (i === 0 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!)))
-      .join('  ');
+      .map((cell, i) => (left(i) ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!)))
+      .join('  ')
+      .trimEnd();
   return all.map(line).join('\n');
 }
 

@@ -1,76 +1,63 @@
-/** The solver alone, on an example loop described afresh each time, as after an edit. */
-import { simulate } from '$lib/solver/loop/events/simulate';
-import { steady } from '$lib/solver/loop/steady';
-import { coldState, warmUp } from '$lib/solver/loop/warmUp';
-import type { WarmUpRequest } from '$lib/solver/loop/types';
-import { exampleLoop } from '../solver/loop/example';
+/** The solver alone, in Node, compiled as the site's build compiles it. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'vite';
 import { timed, type Entry } from './measure';
 
-/** A loop no cache has seen: one input differs from run to run. */
-function edited(i: number) {
-  const site = { ...exampleLoop.site, ambientTemperature: 300 + (i % 97) * 0.1 };
-  return { ...exampleLoop, site };
-}
+type Cases = typeof import('./cases');
 
-/** Half an hour: traffic, road, two pulls, and standing in traffic again. */
-const SCHEDULE: WarmUpRequest['schedule'] = [
-  { duty: 'traffic', duration: 300 },
-  { duty: 'cruise', duration: 600 },
-  { duty: 'pull', duration: 12 },
-  { duty: 'cruise', duration: 240 },
-  { duty: 'pull', duration: 12 },
-  { duty: 'cruise', duration: 336 },
-  { duty: 'traffic', duration: 300 },
-];
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-function halfHour(i: number) {
-  const loop = edited(i);
-  warmUp(loop, {
-    schedule: SCHEDULE,
-    start: coldState(loop),
-    chargeLimit: 340,
-    recoveryBand: 2,
-  });
-}
-
-/** The same half hour with everything that switches on the way: a dozen trips, fans, a warm bay. */
-function halfHourOfEvents(i: number) {
-  const loop = edited(i);
-  simulate(loop, {
-    schedule: SCHEDULE,
-    start: coldState(loop),
-    cavitation: 'counted',
-    boiling: true,
-    breaker: {
-      breaker: {
-        rating: 8,
-        referenceTemperature: 298.15,
-        lossPerKelvin: 0.003,
-        timeConstant: 300,
-        reset: 'automatic',
-        resetState: 0.6,
+/** The runner's own compiler is for speed of starting: it wraps every function, which the site does not. */
+async function compiled(): Promise<Cases> {
+  const folder = mkdtempSync(join(tmpdir(), 'soakline-bench-'));
+  try {
+    await build({
+      configFile: false,
+      logLevel: 'error',
+      resolve: { alias: { $lib: here('../../src/lib') } },
+      ssr: { noExternal: true },
+      build: {
+        ssr: here('cases.ts'),
+        outDir: folder,
+        rollupOptions: { output: { entryFileNames: 'cases.mjs' } },
       },
-    },
-    thermostat: { sensor: 'reservoir', onAt: 318, offAt: 313 },
-    underhood: { timeConstant: 200, liquidGain: 0.3, inletShare: 0.4 },
-  });
+    });
+    return (await import(pathToFileURL(join(folder, 'cases.mjs')).href)) as Cases;
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
-export function solverEntries(): Entry[] {
+export async function solverEntries(): Promise<Entry[]> {
+  const { balance, halfHour, halfHourOfEvents } = await compiled();
   let i = 0;
+  const steps = (run: { readonly steps: number; readonly rejected: number }) =>
+    `${run.steps} steps, ${run.rejected} rejected`;
+  const median = (limit: number) => ({ of: 'median', limit }) as const;
   return [
-    // A quarter of the frame, the rest is for the page.
-    timed('steady-solve', () => void steady(edited(i++), 'cruise'), {
-      runs: 500,
-      warmUp: 200,
-      aim: 4,
-    }),
-    // Of the 50 ms that an edit may take where a transient runs.
-    timed('warm-up-30min', () => halfHour(i++), { runs: 200, warmUp: 40, aim: 30 }),
-    timed('transient-events-30min', () => halfHourOfEvents(i++), {
-      runs: 200,
-      warmUp: 40,
-      aim: 10,
-    }),
+    timed(
+      { name: 'steady-solve', unit: 'ms', aim: median(0.5) },
+      () => void balance(i++),
+      // Warmed up until the engine has compiled it for good.
+      { runs: 200, warmUp: 2000, batch: 10 },
+    ),
+    timed(
+      { name: 'warm-up-30min', unit: 'ms', aim: median(5), work: steps(halfHour(0)) },
+      () => void halfHour(i++),
+      { runs: 200, warmUp: 100 },
+    ),
+    timed(
+      {
+        name: 'transient-events-30min',
+        unit: 'ms',
+        aim: median(10),
+        work: `${steps(halfHourOfEvents(0))}, ${halfHourOfEvents(0).events.length} events`,
+      },
+      () => void halfHourOfEvents(i++),
+      { runs: 200, warmUp: 100 },
+    ),
   ];
 }

@@ -27,7 +27,7 @@ describe('lazy table', () => {
       for (const i of [0, 1]) worst = Math.max(worst, Math.abs(out[i]! / truth[i]! - 1));
     }
     expect(table.worst).toBeLessThanOrEqual(1e-7);
-    // Four points of check sample the error curve: it may be a little larger between them.
+    // The end of a series only tells the size of what lies beyond: it may be a little larger.
     expect(worst).toBeLessThan(4e-7);
   });
 

@@ -41,11 +41,15 @@ export interface Forcing {
 }
 
 /** Width of a piece of the table before it is refined, and the disagreement allowed in it. */
-const PIECE = 12;
+const PIECE = 28;
+/** A drive mostly stays above ambient, and a piece begins this far below it, K. */
+const BELOW_AMBIENT = 4;
 export const TABLE_RTOL = 1e-7;
 const LEAST_CLEAN = 0.05;
 /** The liquid's part of a core's resistance is not let below this share of the whole. */
 const LEAST_LIQUID_SHARE = 1e-3;
+/** How round the corner to that share is, of the share: the rates then bend but never break. */
+const CORNER = 0.25;
 
 /**
  * Split a core's conductance G (air inlet to liquid inlet) at its metal, in series, so that the
@@ -55,13 +59,16 @@ const LEAST_LIQUID_SHARE = 1e-3;
  * never leave colder than the metal. The liquid side takes the rest of 1/G. It is always positive, as no
  * arrangement carries more than the air side alone; where it all but vanishes it is held at a
  * thousandth of the whole, which keeps the equations from growing stiffer than anything real in them.
+ * The corner between the two is rounded within another thousandth: a table of it stays smooth.
  */
 export function splitAtMetal(
   G: number,
   airSide: number,
 ): { readonly air: number; readonly liquid: number } {
   const R = 1 / G;
-  const liquid = Math.max(R - 1 / airSide, LEAST_LIQUID_SHARE * R);
+  const least = LEAST_LIQUID_SHARE * R;
+  const x = (R - 1 / airSide - least) / (CORNER * least);
+  const liquid = least + CORNER * least * (Math.max(x, 0) + Math.log1p(Math.exp(-Math.abs(x))));
   return { air: 1 / (R - liquid), liquid: 1 / liquid };
 }
 
@@ -96,6 +103,7 @@ function newForcing(
   const { loop, coldest, hottest, hydraulics } = prepared;
   const duty: Duty = heat === undefined ? described : { ...described, air: { by: 'heat', heat } };
   const air = prepared.airAt(vehicleSpeed);
+  const anchor = loop.site.ambientTemperature - BELOW_AMBIENT;
   const fill = (T: number, out: Float64Array) => coefficients(prepared, duty, vehicleSpeed, T, out);
   return {
     duty,
@@ -104,7 +112,7 @@ function newForcing(
     freshAir: loop.site.ambientTemperature + air.stackRise,
     pumpHeat: hydraulics.pump.heatToLiquid,
     pumpHeatVaries: hydraulics.fixedPump === null,
-    table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, piece, TABLE_RTOL),
+    table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, piece, TABLE_RTOL, anchor),
   };
 }
 

@@ -1,27 +1,27 @@
-/** Shares of a cell at which the function is read (Chebyshev's, ends included) … */
-const NODES = [0, 0.5 - Math.SQRT1_2 / 2, 0.5, 0.5 + Math.SQRT1_2 / 2, 1] as const;
-/** … and those at which the polynomial through them is checked: about where it strays most. */
-const CHECKS = [0.06, 0.32, 0.68, 0.94] as const;
-const ORDER = NODES.length;
+import { COUNT, NODES, series, powers } from './chebyshev';
+
 /** Halvings of a cell before its error is accepted and reported. */
-const DEEPEST = 6;
+const DEEPEST = 7;
+/** Share of a cell's width that is not worth a cell of its own. */
+const SLIVER = 0.1;
 
 interface Cell {
   readonly low: number;
   readonly high: number;
   readonly depth: number;
-  /** Coefficients in powers of the cell's share, ascending, one run of {@link ORDER} per component. */
+  /** Coefficients in powers of the place in the cell (-1 to 1), ascending, one run per component. */
   coefficients: Float64Array | null;
   halves: readonly [Cell, Cell] | null;
 }
 
 /**
  * A function of one variable with several components, replaced piece by piece by polynomials of degree
- * four where, and only where, it is asked for. A piece is halved until the polynomial agrees with the
- * function at points between the nodes. Continuous, since pieces share their edges.
+ * eight where, and only where, it is asked for. A piece is halved until the last two terms of its
+ * Chebyshev series vanish within the tolerance: what lies beyond them is smaller still where the
+ * function is smooth, and about their size where it is not. Continuous, since pieces share their edges.
  */
 export class LazyTable {
-  /** Largest disagreement met and kept, over the largest value of that component in its piece. */
+  /** Largest end of a series met and kept, over the largest value of that component in its piece. */
   worst = 0;
   /** Calls of the function. */
   calls = 0;
@@ -32,7 +32,8 @@ export class LazyTable {
   /**
    * @param f - writes its components for x into `out`
    * @param width - of a cell before any halving
-   * @param rtol - disagreement allowed at the points of check
+   * @param rtol - size allowed for the end of a series
+   * @param anchor - where a cell begins: what is asked for together is then found together
    */
   constructor(
     private readonly f: (x: number, out: Float64Array) => void,
@@ -41,10 +42,16 @@ export class LazyTable {
     private readonly high: number,
     width: number,
     private readonly rtol: number,
+    anchor = low,
   ) {
-    const count = Math.max(1, Math.ceil((high - low) / width));
-    const edge = (i: number) => (i === count ? high : low + ((high - low) * i) / count);
-    for (let i = 0; i < count; i++) this.cells.push(cell(edge(i), edge(i + 1), 0));
+    // The first edge inside; none so close to an end that a sliver is left.
+    let from = low;
+    const first = Math.floor((low - anchor) / width + 1 + SLIVER);
+    for (let i = first; anchor + i * width < high - SLIVER * width; i++) {
+      this.cells.push(cell(from, anchor + i * width, 0));
+      from = anchor + i * width;
+    }
+    this.cells.push(cell(from, high, 0));
     this.latest = this.cells[0]!;
   }
 
@@ -56,19 +63,17 @@ export class LazyTable {
       piece = this.latest = this.find(inside);
     }
     const c = piece.coefficients!;
-    const s = (inside - piece.low) / (piece.high - piece.low);
-    for (let i = 0, o = 0; i < this.dimension; i++, o += ORDER) {
-      out[i] = c[o]! + s * (c[o + 1]! + s * (c[o + 2]! + s * (c[o + 3]! + s * c[o + 4]!)));
+    const s = (2 * inside - piece.low - piece.high) / (piece.high - piece.low);
+    for (let i = 0, o = 0; i < this.dimension; i++, o += COUNT) {
+      // Written out: read some thousand times a run.
+      const upper = c[o + 5]! + s * (c[o + 6]! + s * (c[o + 7]! + s * c[o + 8]!));
+      const middle = c[o + 2]! + s * (c[o + 3]! + s * (c[o + 4]! + s * upper));
+      out[i] = c[o]! + s * (c[o + 1]! + s * middle);
     }
   }
 
   private find(x: number): Cell {
-    const share = (x - this.low) / (this.high - this.low || 1);
-    let piece = this.cells[Math.min(this.cells.length - 1, Math.floor(share * this.cells.length))]!;
-    // Edges are rounded, so the neighbour may be the one that holds x.
-    if (x < piece.low || x > piece.high) {
-      piece = this.cells.find(({ low, high }) => x >= low && x <= high)!;
-    }
+    let piece = this.cells.find(({ high }) => x < high) ?? this.cells.at(-1)!;
     for (;;) {
       if (!piece.coefficients && !piece.halves) this.fill(piece);
       if (!piece.halves) return piece;
@@ -89,27 +94,24 @@ export class LazyTable {
 
   private fill(piece: Cell): void {
     const { low, high, depth } = piece;
-    const place = (s: number) => (s === 0 ? low : s === 1 ? high : low + s * (high - low));
+    const middle = low + (high - low) / 2;
+    const place = (s: number) =>
+      s === -1 ? low : s === 1 ? high : s === 0 ? middle : middle + (s * (high - low)) / 2;
     const nodes = NODES.map((s) => this.value(place(s)));
-    const coefficients = new Float64Array(ORDER * this.dimension);
+    const coefficients = new Float64Array(COUNT * this.dimension);
+    const values = new Float64Array(COUNT);
     let worst = 0;
     for (let i = 0; i < this.dimension; i++) {
-      const values = nodes.map((node) => node[i]!);
-      coefficients.set(polynomial(values), i * ORDER);
-    }
-    const scale = Array.from({ length: this.dimension }, (_, i) =>
-      Math.max(...nodes.map((node) => Math.abs(node[i]!)), Number.MIN_VALUE),
-    );
-    for (const s of CHECKS) {
-      const truth = this.value(place(s));
-      for (let i = 0, o = 0; i < this.dimension; i++, o += ORDER) {
-        const c = coefficients;
-        const got = c[o]! + s * (c[o + 1]! + s * (c[o + 2]! + s * (c[o + 3]! + s * c[o + 4]!)));
-        worst = Math.max(worst, Math.abs(got - truth[i]!) / scale[i]!);
+      let scale = Number.MIN_VALUE;
+      for (let k = 0; k < COUNT; k++) {
+        values[k] = nodes[k]![i]!;
+        scale = Math.max(scale, Math.abs(values[k]!));
       }
+      const terms = series(values);
+      worst = Math.max(worst, (Math.abs(terms[COUNT - 2]!) + Math.abs(terms[COUNT - 1]!)) / scale);
+      powers(terms, coefficients, i * COUNT);
     }
     if (worst > this.rtol && depth < DEEPEST) {
-      const middle = low + (high - low) / 2;
       piece.halves = [cell(low, middle, depth + 1), cell(middle, high, depth + 1)];
       return;
     }
@@ -125,20 +127,3 @@ const cell = (low: number, high: number, depth: number): Cell => ({
   coefficients: null,
   halves: null,
 });
-
-/** Coefficients, ascending, of the polynomial through the values at {@link NODES}: divided differences. */
-function polynomial(values: readonly number[]): number[] {
-  const d = [...values];
-  for (let k = 1; k < ORDER; k++) {
-    for (let i = ORDER - 1; i >= k; i--) {
-      d[i] = (d[i]! - d[i - 1]!) / (NODES[i]! - NODES[i - k]!);
-    }
-  }
-  // Newton's form multiplied out, from the innermost bracket.
-  const c = new Array<number>(ORDER).fill(0);
-  for (let k = ORDER - 1; k >= 0; k--) {
-    for (let j = ORDER - 1; j >= 1; j--) c[j] = c[j - 1]! - NODES[k]! * c[j]!;
-    c[0] = d[k]! - NODES[k]! * c[0]!;
-  }
-  return c;
-}

@@ -1,0 +1,58 @@
+/** What the solver's bench runs: an example loop described afresh each time, as after an edit. */
+import { simulate } from '$lib/solver/loop/events/simulate';
+import { steady } from '$lib/solver/loop/steady';
+import { coldState, warmUp } from '$lib/solver/loop/warmUp';
+import type { WarmUpRequest } from '$lib/solver/loop/types';
+import { exampleLoop } from '../solver/loop/example';
+
+/** A loop no cache has seen: one input differs from run to run. */
+function edited(i: number) {
+  const site = { ...exampleLoop.site, ambientTemperature: 300 + (i % 97) * 0.1 };
+  return { ...exampleLoop, site };
+}
+
+export const balance = (i: number) => steady(edited(i), 'cruise');
+
+/** Half an hour: traffic, road, two pulls, and standing in traffic again. */
+const SCHEDULE: WarmUpRequest['schedule'] = [
+  { duty: 'traffic', duration: 300 },
+  { duty: 'cruise', duration: 600 },
+  { duty: 'pull', duration: 12 },
+  { duty: 'cruise', duration: 240 },
+  { duty: 'pull', duration: 12 },
+  { duty: 'cruise', duration: 336 },
+  { duty: 'traffic', duration: 300 },
+];
+
+export function halfHour(i: number) {
+  const loop = edited(i);
+  return warmUp(loop, {
+    schedule: SCHEDULE,
+    start: coldState(loop),
+    chargeLimit: 340,
+    recoveryBand: 2,
+  });
+}
+
+/** The same half hour with everything that switches on the way: a dozen trips, fans, a warm bay. */
+export function halfHourOfEvents(i: number) {
+  const loop = edited(i);
+  return simulate(loop, {
+    schedule: SCHEDULE,
+    start: coldState(loop),
+    cavitation: 'counted',
+    boiling: true,
+    breaker: {
+      breaker: {
+        rating: 8,
+        referenceTemperature: 298.15,
+        lossPerKelvin: 0.003,
+        timeConstant: 300,
+        reset: 'automatic',
+        resetState: 0.6,
+      },
+    },
+    thermostat: { sensor: 'reservoir', onAt: 318, offAt: 313 },
+    underhood: { timeConstant: 200, liquidGain: 0.3, inletShare: 0.4 },
+  });
+}
