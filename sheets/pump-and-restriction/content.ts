@@ -13,7 +13,7 @@ import {
 } from './findings';
 import { coreLines, operatingLine } from './headLines';
 import { hoseLines } from './hoseLines';
-import { powerLines, riseLines, secondPumpLines, speedLines } from './pumpLines';
+import { powerLines, riseLine, secondPumpLines, speedLines } from './pumpLines';
 import {
   fittingFinding,
   largestFinding,
@@ -57,7 +57,7 @@ export const content: ContentOf = (side) => {
       ...coreLines(loop, s),
       operatingLine(loop, model, s),
       ...powerLines(loop, model, s),
-      ...(s.status === 'balanced' ? riseLines(s) : []),
+      ...(s.status === 'balanced' ? [riseLine(s)] : []),
       ...suctionLines(loop, s),
       ...secondPumpLines(loop, model, s),
     ],

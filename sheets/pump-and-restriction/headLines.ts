@@ -1,9 +1,8 @@
-/** Lines of the cores' heads and of the balance with the pump. */
+/** Lines of the cores' losses and of the balance with the pump. */
 import { balanceLine, formulaLine, type Formula, type Line } from '$lib/solver/formula';
 import {
   coreLossPower,
   coreLossTwoPart,
-  headFromPressure,
   pumpSetHead,
   systemHeadSum,
 } from '$lib/solver/hydraulics/formulas';
@@ -12,9 +11,9 @@ import type { Loop, SteadySolution } from '$lib/solver/loop/types';
 import { starvedSetHead } from '$lib/solver/suction/formulas';
 import { PART_WORDS } from './parts';
 
-/** Charge cooler and front exchanger: loss from the rating, then head. */
+/** Charge cooler and front exchanger: loss from the rating, as a gauge on both ports reads it. */
 export const coreLines = (loop: Loop, s: SteadySolution): Line[] =>
-  (['chargeCooler', 'frontExchanger'] as const).flatMap((id) => {
+  (['chargeCooler', 'frontExchanger'] as const).map((id) => {
     const { law, rated, notesAt } = coreLoss(loop, id);
     const { flow: Q } = s.operating;
     const x = {
@@ -28,25 +27,16 @@ export const coreLines = (loop: Loop, s: SteadySolution): Line[] =>
     const words = {
       id: `loss-${id}`,
       statement: `Pressure lost in ${PART_WORDS[id]}`,
-      why: 'Carried from its rating to this flow and this liquid.',
+      why: 'Carried from its rating to this flow and this liquid; a gauge on both ports should read it.',
       notes: [RATED_NOTE, ...notesAt(Q)],
     };
-    const loss =
-      law.form === 'power'
-        ? formulaLine(coreLossPower, { ...x, dp_r: law.lossRated, n: law.n }, words)
-        : formulaLine(
-            coreLossTwoPart,
-            { ...x, dp_1: law.linearRated, dp_2: law.quadraticRated },
-            words,
-          );
-    return [
-      loss,
-      formulaLine(
-        headFromPressure,
-        { dp: loss.value, rho: s.liquid.density },
-        { id: `head-${id}`, statement: `Head of ${PART_WORDS[id]}` },
-      ),
-    ];
+    return law.form === 'power'
+      ? formulaLine(coreLossPower, { ...x, dp_r: law.lossRated, n: law.n }, words)
+      : formulaLine(
+          coreLossTwoPart,
+          { ...x, dp_1: law.linearRated, dp_2: law.quadraticRated },
+          words,
+        );
   });
 
 const RATED_NOTE = {
@@ -60,7 +50,7 @@ export function operatingLine(loop: Loop, { pump }: HydraulicModel, s: SteadySol
   const { flow, speedRatio, shares, notes, headLeft: x_h } = s.operating;
   const x = { n_s: pump.inSeries, n_p: pump.inParallel, Q: flow, s: speedRatio };
   const counted = loop.pump.cavitation === 'counted';
-  const head = Object.fromEntries(shares.map((share) => [share.part, share.head]));
+  const of = Object.fromEntries(shares.map((share) => [share.part, share]));
   return balanceLine(
     counted
       ? { formula: starvedSetHead(pump) as Formula, x: { ...x, x_h } }
@@ -68,12 +58,13 @@ export function operatingLine(loop: Loop, { pump }: HydraulicModel, s: SteadySol
     {
       formula: systemHeadSum,
       x: {
-        h_suction: head.suction!,
-        h_delivery: head.delivery!,
-        h_charge: head.chargeCooler!,
-        h_transfer: head.transfer!,
-        h_front: head.frontExchanger!,
-        h_back: head.back!,
+        h_suction: of.suction!.head,
+        h_delivery: of.delivery!.head,
+        h_transfer: of.transfer!.head,
+        h_back: of.back!.head,
+        dp_charge: of.chargeCooler!.pressureDrop,
+        dp_front: of.frontExchanger!.pressureDrop,
+        rho: s.liquid.density,
       },
     },
     {

@@ -1,18 +1,18 @@
-/** Lines of the hoses: the worst run in full, the others by their heads. */
-import { formulaLine, type Line } from '$lib/solver/formula';
+/** Lines of the hoses: what hoses alike share, then the head of each run. */
+import { formulaLine, type FormulaLine } from '$lib/solver/formula';
 import { fittingK } from '$lib/solver/hydraulics/hose';
 import {
   churchillFriction,
+  churchillTransition,
+  churchillTurbulent,
   fittingLoss,
-  headFromPressure,
-  hoseLoss,
-  lossSum,
+  fittingRatio,
   reynolds,
   runHead,
   velocityInBore,
 } from '$lib/solver/hydraulics/formulas';
 import { runShares, worstRun, type RunShare } from '$lib/solver/hydraulics/shares';
-import type { CoolantKind, Hose, HoseId, Loop, SteadySolution } from '$lib/solver/loop/types';
+import type { CoolantKind, Hose, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { PART_WORDS } from './parts';
 
 /** Where density and viscosity come from. */
@@ -30,30 +30,28 @@ const alike = (a: Hose, b: Hose) => a.bore === b.bore && a.roughness === b.rough
 /** Fittings that neck alike lose alike. */
 const neckedAlike = (a: Hose, b: Hose) => a.bore === b.bore && a.fittingBore === b.fittingBore;
 
-/** The worst run first, then the others in order of flow. */
-export function hoseLines(loop: Loop, s: SteadySolution): Line[] {
+/** In order of flow; what an earlier run has already shown is not shown again. */
+export function hoseLines(loop: Loop, s: SteadySolution): FormulaLine[] {
   const worst = worstRun(s.operating);
-  const others = runShares(s.operating).filter((run) => run !== worst);
-  const lines = [...flowLines(loop, s, worst), ...worstLines(loop, s, worst)];
-  const seen: HoseId[] = [worst.part];
-  for (const run of others) {
+  const seen: Hose[] = [];
+  return runShares(s.operating).flatMap((run) => {
     const hose = loop.hoses[run.part];
-    const known = seen.map((id) => loop.hoses[id]);
-    if (!known.some((other) => alike(other, hose))) lines.push(...flowLines(loop, s, run));
-    if (!known.some((other) => neckedAlike(other, hose))) lines.push(...fittingLines(hose, run));
-    lines.push(headLine(hose, run));
-    seen.push(run.part);
-  }
-  return lines;
+    const lines = [
+      ...(seen.some((other) => alike(other, hose)) ? [] : flowLines(loop, s, run)),
+      ...(seen.some((other) => neckedAlike(other, hose)) ? [] : necks(hose, run)),
+      headLine(hose, run, run === worst),
+    ];
+    seen.push(hose);
+    return lines;
+  });
 }
 
-function flowLines({ hoses, coolant }: Loop, s: SteadySolution, run: RunShare): Line[] {
-  const { bore: D, roughness: eps } = hoses[run.part];
-  const shared = Object.values(hoses).filter((hose: Hose) => alike(hose, hoses[run.part])).length;
+function flowLines({ hoses, coolant }: Loop, s: SteadySolution, run: RunShare): FormulaLine[] {
+  const hose = hoses[run.part];
+  const { bore: D } = hose;
+  const shared = Object.values(hoses).filter((other: Hose) => alike(other, hose)).length;
   const where = shared > 1 ? 'the hoses of this bore' : PART_WORDS[run.part];
   const { density: rho, viscosity: mu } = s.liquid;
-  const V = run.velocity!;
-  const Re = run.reynolds!;
   return [
     formulaLine(
       velocityInBore,
@@ -66,7 +64,7 @@ function flowLines({ hoses, coolant }: Loop, s: SteadySolution, run: RunShare): 
     ),
     formulaLine(
       reynolds,
-      { rho, V, D, mu },
+      { rho, V: run.velocity!, D, mu },
       {
         id: `reynolds-${run.part}`,
         statement: 'Reynolds number there',
@@ -74,61 +72,71 @@ function flowLines({ hoses, coolant }: Loop, s: SteadySolution, run: RunShare): 
         notes: [propertyNote(coolant.kind)],
       },
     ),
+    ...frictionLines(hose, run, run.part),
+  ];
+}
+
+/** Friction factor by its two intermediate terms; `part` ends the ids. */
+export function frictionLines(
+  { bore: D, roughness: eps }: Hose,
+  run: RunShare,
+  part: string,
+): FormulaLine[] {
+  const Re = run.reynolds!;
+  const A = formulaLine(
+    churchillTurbulent,
+    { Re, eps, D },
+    { id: `friction-a-${part}`, statement: 'Friction there: the turbulent part, wall and all' },
+  );
+  const B = formulaLine(
+    churchillTransition,
+    { Re },
+    {
+      id: `friction-b-${part}`,
+      statement: 'Friction there: the part that counts near the change to turbulent flow',
+    },
+  );
+  return [
+    A,
+    B,
     formulaLine(
       churchillFriction,
-      { Re, eps, D },
-      { id: `friction-${run.part}`, statement: 'Friction factor there, by Darcy’s count' },
+      { Re, A: A.value, B: B.value },
+      { id: `friction-${part}`, statement: 'Friction factor there, by Darcy’s count' },
     ),
   ];
 }
 
-function fittingLines(hose: Hose, run: RunShare): Line[] {
-  if (hose.fittingBore === 0) return [];
+const necks = (hose: Hose, run: RunShare) =>
+  fittingLines(hose, run.part, `One end fitting of ${PART_WORDS[run.part]}`);
+
+/** How far the end fittings neck a hose and what one of them loses; none where they are of full bore. */
+export function fittingLines(
+  { bore: D, fittingBore: D_f }: Hose,
+  part: string,
+  name: string,
+): FormulaLine[] {
+  if (D_f === 0) return [];
+  const beta = formulaLine(
+    fittingRatio,
+    { D_f, D },
+    { id: `neck-${part}`, statement: `${name}: its bore over that of the hose` },
+  );
   return [
+    beta,
     formulaLine(
       fittingLoss,
-      { D_f: hose.fittingBore, D: hose.bore },
+      { beta: beta.value },
       {
-        id: `fitting-${run.part}`,
-        statement: `One end fitting of ${PART_WORDS[run.part]}, told on the hose bore`,
+        id: `fitting-${part}`,
+        statement: `${name}: its loss, told on the hose bore`,
         why: 'The liquid speeds up into the fitting and wastes that again behind it.',
       },
     ),
   ];
 }
 
-/** Bends, fittings, loss and head of the run that takes most. */
-function worstLines({ hoses }: Loop, s: SteadySolution, run: RunShare): Line[] {
-  const hose = hoses[run.part];
-  const { density: rho } = s.liquid;
-  const K = formulaLine(
-    lossSum,
-    { n: hose.bends, K_b: hose.bendK, K_o: hose.otherK, K_f: fittingK(hose) },
-    {
-      id: `loss-sum-${run.part}`,
-      statement: `Bends, entrance, exit and fittings of ${PART_WORDS[run.part]}`,
-    },
-  );
-  return [
-    ...fittingLines(hose, run),
-    K,
-    formulaLine(
-      hoseLoss,
-      { f: run.friction!, L: hose.length, D: hose.bore, K: K.value, rho, V: run.velocity! },
-      {
-        id: `loss-${run.part}`,
-        statement: `Pressure lost in ${PART_WORDS[run.part]}, the worst of the four`,
-      },
-    ),
-    formulaLine(
-      headFromPressure,
-      { dp: run.pressureDrop, rho },
-      { id: `head-${run.part}`, statement: 'The same as head of the liquid' },
-    ),
-  ];
-}
-
-const headLine = (hose: Hose, run: RunShare): Line =>
+const headLine = (hose: Hose, run: RunShare, worst: boolean): FormulaLine =>
   formulaLine(
     runHead,
     {
@@ -141,5 +149,8 @@ const headLine = (hose: Hose, run: RunShare): Line =>
       K_f: fittingK(hose),
       V: run.velocity!,
     },
-    { id: `head-${run.part}`, statement: `Head lost in ${PART_WORDS[run.part]}` },
+    {
+      id: `head-${run.part}`,
+      statement: `Head lost in ${PART_WORDS[run.part]}${worst ? ', the worst of the four' : ''}`,
+    },
   );

@@ -1,11 +1,8 @@
 /** Lines of the pump itself: speed, power, what its flow means to the liquid, a second one. */
-import { liquidCapacityRate } from '$lib/solver/cores/formulas';
 import { balanceLine, formulaLine, type Line } from '$lib/solver/formula';
 import {
   affinityHead,
   affinityPower,
-  flowGain,
-  hydraulicPowerFormula,
   passRise,
   pumpSetHead,
   speedFromVolts,
@@ -57,14 +54,9 @@ export function speedLines({ pump }: Loop, model: HydraulicModel): Line[] {
   ];
 }
 
-/** Power in the liquid, power in the wires, one over the other. */
+/** Power in the wires, and what of it arrives in the liquid. */
 export function powerLines({ pump }: Loop, model: HydraulicModel, s: SteadySolution): Line[] {
   const { flow: Q, head: H, speedRatio } = s.operating;
-  const inLiquid = formulaLine(
-    hydraulicPowerFormula,
-    { rho: s.liquid.density, Q, H },
-    { id: 'hydraulic-power', statement: 'Power that moves the liquid' },
-  );
   const { supplied } = settledIn(model, s.liquid);
   const inWires =
     supplied?.status === 'runs'
@@ -84,13 +76,12 @@ export function powerLines({ pump }: Loop, model: HydraulicModel, s: SteadySolut
           { n: pumpCount(pump), P_r: pump.electricPower, s: speedRatio },
           { id: 'electrical-input', statement: 'Electrical input at this speed' },
         );
-  if (!(inWires.value > 0)) return [inLiquid];
+  if (!(inWires.value > 0)) return [];
   return [
-    inLiquid,
     inWires,
     formulaLine(
       wireToWater,
-      { P_h: inLiquid.value, P: inWires.value },
+      { rho: s.liquid.density, Q, H, P: inWires.value },
       {
         id: 'wire-to-water',
         statement: 'Share of the electrical input that moves liquid',
@@ -101,25 +92,23 @@ export function powerLines({ pump }: Loop, model: HydraulicModel, s: SteadySolut
 }
 
 /** What the flow means to the liquid: how much warmer it leaves the charge cooler. */
-export function riseLines(s: SteadySolution): Line[] {
-  const C = formulaLine(
-    liquidCapacityRate,
-    { rho: s.liquid.density, V: s.operating.flow, c_p: s.liquid.specificHeat },
-    { id: 'liquid-capacity-rate', statement: 'Heat the liquid carries per degree' },
+export const riseLine = ({ liquid, operating, ledger }: SteadySolution): Line =>
+  formulaLine(
+    passRise,
+    {
+      Q_c: ledger.charge,
+      Q_e: ledger.engineSoak,
+      rho: liquid.density,
+      Q: operating.flow,
+      c_p: liquid.specificHeat,
+    },
+    {
+      id: 'pass-rise',
+      statement: 'Rise of the liquid in one pass through the charge cooler',
+      why: 'Twice the flow halves it; the heat carried away hardly changes.',
+      notes: [{ code: 'from-balance', message: 'Both heats from sheet 1, loop balance.' }],
+    },
   );
-  return [
-    C,
-    formulaLine(
-      passRise,
-      { Q_c: s.ledger.charge, Q_e: s.ledger.engineSoak, C: C.value },
-      {
-        id: 'pass-rise',
-        statement: 'Rise of the liquid in one pass through the charge cooler',
-        why: 'Twice the flow halves it; the heat carried away hardly changes.',
-      },
-    ),
-  ];
-}
 
 const CHOICE_WORDS = {
   one: 'one pump',
@@ -127,11 +116,9 @@ const CHOICE_WORDS = {
   'two-in-parallel': 'two of this pump in parallel',
 } as const;
 
-/** The flow with the pumps arranged otherwise, and what a second one gains. */
+/** The flow with the pumps arranged otherwise. */
 export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolution): Line[] {
   const liquid = { rho: s.liquid.density, mu: s.liquid.viscosity };
-  const choices = pumpChoices(loop, liquid);
-  const one = choices[0]!;
   const atFlow = systemHeadAt((flow) => model.systemHead(flow, liquid));
   const balanced = ({ arrangement, flow, speedRatio }: PumpChoice): Line =>
     balanceLine(
@@ -148,6 +135,7 @@ export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolu
       {
         id: `flow-${arrangement}`,
         statement: `Flow of this loop with ${CHOICE_WORDS[arrangement]}, the liquid as warm as now`,
+        why: 'Divide it by the flow of one pump: what is over one is the gain.',
         unknown: { tex: 'Q', quantity: 'volumeFlow', name: 'flow', value: flow },
         method: 'Flow found by bracketed root finding (Brent).',
         ...(loop.feed && {
@@ -161,17 +149,7 @@ export function secondPumpLines(loop: Loop, model: HydraulicModel, s: SteadySolu
         }),
       },
     );
-  const gained = ({ arrangement, flow }: PumpChoice): Line =>
-    formulaLine(
-      flowGain,
-      { Q_2: flow, Q_1: one.flow },
-      {
-        id: `gain-${arrangement}`,
-        statement: `Gained by ${CHOICE_WORDS[arrangement]} over one`,
-      },
-    );
-  const others = choices.filter(
-    ({ arrangement, flow }) => arrangement !== loop.pump.arrangement && flow > 0,
-  );
-  return [...others.map(balanced), ...choices.slice(1).map(gained)];
+  return pumpChoices(loop, liquid)
+    .filter(({ arrangement, flow }) => arrangement !== loop.pump.arrangement && flow > 0)
+    .map(balanced);
 }

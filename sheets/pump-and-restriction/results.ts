@@ -1,6 +1,5 @@
 /** Results of the liquid side in the duty shown. */
 import type { Side } from '$lib/job/evaluate';
-import { liquidCapacityRate } from '$lib/solver/cores/formulas';
 import { hydraulicPower } from '$lib/solver/hydraulics/affinity';
 import { passRise } from '$lib/solver/hydraulics/formulas';
 import type { HydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
@@ -132,11 +131,9 @@ const riseOf = ({ liquid, operating, ledger }: SteadySolution): number =>
   passRise.value({
     Q_c: ledger.charge,
     Q_e: ledger.engineSoak,
-    C: liquidCapacityRate.value({
-      rho: liquid.density,
-      V: operating.flow,
-      c_p: liquid.specificHeat,
-    }),
+    rho: liquid.density,
+    Q: operating.flow,
+    c_p: liquid.specificHeat,
   });
 
 const GAINED = {

@@ -6,18 +6,12 @@ import { MOLAR_MASS } from '$lib/solver/fluids/glycol';
 import { saturationPressure } from '$lib/solver/fluids/saturation';
 import { formulaLine, type FormulaLine, type Line } from '$lib/solver/formula';
 import { fittingK } from '$lib/solver/hydraulics/hose';
-import {
-  churchillFriction,
-  fittingLoss,
-  reynolds,
-  runHead,
-  velocityInBore,
-} from '$lib/solver/hydraulics/formulas';
+import { reynolds, runHead, velocityInBore } from '$lib/solver/hydraulics/formulas';
 import { runShares } from '$lib/solver/hydraulics/shares';
 import type { Coolant, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { inletPressureFormula, levelAboveEyeFormula } from '$lib/solver/suction/formulas';
 import { FACING } from '$lib/solver/suction/inlet';
-import { propertyNote } from '../pump-and-restriction/hoseLines';
+import { fittingLines, frictionLines, propertyNote } from '../pump-and-restriction/hoseLines';
 
 /** Air over the tank, and vapour pressure of what is in it. */
 export function pressureLines({ site, coolant }: Loop, s: SteadySolution) {
@@ -106,7 +100,7 @@ export function inletLines(loop: Loop, s: SteadySolution, p_ambient: number) {
 function hoseLines({ hoses, coolant }: Loop, s: SteadySolution): Line[] {
   const hose = hoses.suction;
   const run = runShares(s.operating)[0]!;
-  const { bore: D, roughness: eps } = hose;
+  const { bore: D } = hose;
   const { density: rho, viscosity: mu } = s.liquid;
   return [
     formulaLine(
@@ -127,20 +121,8 @@ function hoseLines({ hoses, coolant }: Loop, s: SteadySolution): Line[] {
         notes: [propertyNote(coolant.kind)],
       },
     ),
-    formulaLine(
-      churchillFriction,
-      { Re: run.reynolds!, eps, D },
-      { id: 'suction-friction', statement: 'Friction factor there, by Darcy’s count' },
-    ),
-    ...(hose.fittingBore > 0
-      ? [
-          formulaLine(
-            fittingLoss,
-            { D_f: hose.fittingBore, D },
-            { id: 'suction-fitting', statement: 'One end fitting, told on the hose bore' },
-          ),
-        ]
-      : []),
+    ...frictionLines(hose, run, 'suction'),
+    ...fittingLines(hose, 'suction', 'One end fitting'),
     formulaLine(
       runHead,
       {

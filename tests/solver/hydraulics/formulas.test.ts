@@ -37,16 +37,31 @@ describe('each formula is the plain function, over its range', () => {
         const A = formulas.flowArea.value({ D });
         const V = formulas.velocity.value({ Q: flow, A });
         const Re = formulas.reynolds.value({ rho, V, D, mu });
-        const f = formulas.churchillFriction.value({ Re, eps: hose.roughness, D });
-        const K_f = formulas.fittingLoss.value({ D_f: hose.fittingBore, D });
-        const K = formulas.lossSum.value({ n: hose.bends, K_b: hose.bendK, K_o: hose.otherK, K_f });
+        const f = formulas.churchillFriction.value({
+          Re,
+          A: formulas.churchillTurbulent.value({ Re, eps: hose.roughness, D }),
+          B: formulas.churchillTransition.value({ Re }),
+        });
+        const beta = formulas.fittingRatio.value({ D_f: hose.fittingBore, D });
+        const K_f = formulas.fittingLoss.value({ beta });
+        const { K } = hoseGeometry(hose);
         same(V, plain.velocity);
         same(Re, plain.reynolds);
         same(f, frictionChurchill({ Re, relativeRoughness: hose.roughness / D }));
         same(K_f, fittingK(hose));
-        same(K, hoseGeometry(hose).K);
         const dp = formulas.hoseLoss.value({ f, L: hose.length, D, K, rho, V });
         same(dp, plain.pressureDrop);
+        const h = formulas.runHead.value({
+          f,
+          L: hose.length,
+          D,
+          n: hose.bends,
+          K_b: hose.bendK,
+          K_o: hose.otherK,
+          K_f,
+          V,
+        });
+        same(h, headOf({ dp, rho }));
         same(formulas.headFromPressure.value({ dp, rho }), headOf({ dp, rho }));
       }),
     );
@@ -90,8 +105,8 @@ describe('each formula is the plain function, over its range', () => {
         same(formulas.affinityHead.value({ H_r: H, s }), plain.H);
         same(formulas.affinityPower.value({ n: 1, P_r: 80, s }), plain.P);
         same(
-          formulas.hydraulicPowerFormula.value({ rho: 1050, Q, H }),
-          hydraulicPower({ rho: 1050, Q, H }),
+          formulas.wireToWater.value({ rho: 1050, Q, H, P: 80 }),
+          hydraulicPower({ rho: 1050, Q, H }) / 80,
         );
         const motor = { ...exampleLoop.pump, volts: s * 13.5 };
         same(formulas.speedFromVolts.value({ U: motor.volts, U_r: 13.5 }), speedRatio(motor));
@@ -126,16 +141,15 @@ describe('each formula is the plain function, over its range', () => {
     const liquid = coolantProperties(halfAndHalf, 320);
     const model = hydraulicModel(exampleLoop);
     const op = model.operatingPoint(liquid, 320);
-    const [h_suction, h_delivery, h_charge, h_transfer, h_front, h_back] = op.shares.map(
-      (s) => s.head,
-    );
+    const of = (part: string) => op.shares.find((s) => s.part === part)!;
     const right = formulas.systemHeadSum.value({
-      h_suction: h_suction!,
-      h_delivery: h_delivery!,
-      h_charge: h_charge!,
-      h_transfer: h_transfer!,
-      h_front: h_front!,
-      h_back: h_back!,
+      h_suction: of('suction').head,
+      h_delivery: of('delivery').head,
+      h_transfer: of('transfer').head,
+      h_back: of('back').head,
+      dp_charge: of('chargeCooler').pressureDrop,
+      dp_front: of('frontExchanger').pressureDrop,
+      rho: liquid.rho,
     });
     const { inSeries: n_s, inParallel: n_p, speedRatio: s } = model.pump;
     same(formulas.pumpSetHead(model.pump).value({ n_s, n_p, s, Q: op.flow }), right);

@@ -6,6 +6,15 @@ import { FLOW as Q, G, MU, RHO } from './terms';
 const D: Term = { tex: 'D', quantity: 'bore', name: 'bore' };
 const V: Term = { tex: 'V', quantity: 'velocity', name: 'mean velocity' };
 
+/** How far an end fitting necks its hose. */
+export const fittingRatio = defineFormula({
+  id: 'hydraulics.fitting-ratio',
+  expr: 'D_f / D',
+  gives: { tex: '\\beta', quantity: 'ratio', name: 'bore of the fitting over that of the hose' },
+  terms: { D_f: { tex: 'D_f', quantity: 'bore', name: 'bore of the fitting' }, D },
+  source: SOURCES.definition,
+});
+
 /** Open cross-section of a hose. */
 export const flowArea = defineFormula({
   id: 'hydraulics.flow-area',
@@ -33,39 +42,12 @@ export const reynolds = defineFormula({
   source: SOURCES.definition,
 });
 
-/** Darcy friction factor in every regime. */
-export const churchillFriction = defineFormula({
-  id: 'hydraulics.friction-churchill',
-  expr: '8 * ((8 / Re)^12 + 1 / ((2.457 * log(1 / ((7 / Re)^0.9 + 0.27 * eps / D)))^16 + (37530 / Re)^16)^1.5)^(1 / 12)',
-  gives: { tex: 'f', quantity: 'ratio', name: 'Darcy friction factor' },
-  terms: {
-    Re: { tex: '\\mathrm{Re}', quantity: 'ratio', name: 'Reynolds number' },
-    eps: { tex: '\\varepsilon', quantity: 'roughness', name: 'roughness of the wall' },
-    D,
-  },
-  source: SOURCES.churchill1977,
-});
-
 /** One end fitting: into its smaller bore and out again, told on the hose bore. */
 export const fittingLoss = defineFormula({
   id: 'hydraulics.fitting-loss',
-  expr: '(0.5 * (1 - (D_f / D)^2) + (1 - (D_f / D)^2)^2) * (D / D_f)^4',
+  expr: '(0.5 * (1 - beta^2) + (1 - beta^2)^2) / beta^4',
   gives: { tex: 'K_f', quantity: 'ratio', name: 'loss coefficient of one end fitting' },
-  terms: { D_f: { tex: 'D_f', quantity: 'bore', name: 'bore of the fitting' }, D },
-  source: SOURCES.darcyWeisbach,
-});
-
-/** Everything in a run but the friction along it. */
-export const lossSum = defineFormula({
-  id: 'hydraulics.loss-sum',
-  expr: 'n * K_b + K_o + 2 * K_f',
-  gives: { tex: 'K', quantity: 'ratio', name: 'sum of loss coefficients' },
-  terms: {
-    n: { tex: 'n', quantity: 'count', name: 'number of bends' },
-    K_b: { tex: 'K_b', quantity: 'ratio', name: 'loss coefficient of one bend' },
-    K_o: { tex: 'K_o', quantity: 'ratio', name: 'further loss coefficients' },
-    K_f: { tex: 'K_f', quantity: 'ratio', name: 'loss coefficient of one end fitting' },
-  },
+  terms: { beta: fittingRatio.gives },
   source: SOURCES.darcyWeisbach,
 });
 

@@ -69,15 +69,6 @@ export const pumpHeat = defineFormula({
   source: SOURCES.definition,
 });
 
-/** Power that leaves the pump in the liquid. */
-export const hydraulicPowerFormula = defineFormula({
-  id: 'hydraulics.hydraulic-power',
-  expr: 'rho * g * Q * H',
-  gives: { tex: 'P_h', quantity: 'electricPower', name: 'hydraulic power' },
-  terms: { rho: RHO, g: G, Q, H: { tex: 'H', quantity: 'head', name: 'head' } },
-  source: SOURCES.definition,
-});
-
 /**
  * Head of the pump set: left side of the balance. One formula per pump, as it reads that pump's curve.
  * `n_s` pumps add their heads, `n_p` share the flow.
@@ -106,19 +97,22 @@ export const pumpSetHead = (pump: Pick<PumpModel, 'rated'>) =>
   });
 
 const part = (tex: string, name: string): Term => ({ tex, quantity: 'head', name });
+const core = (tex: string, name: string): Term => ({ tex, quantity: 'pressureDrop', name });
 
-/** Head the loop asks: right side of the balance. */
+/** Head the loop asks: right side of the balance. Hoses by their heads, cores by what a gauge reads. */
 export const systemHeadSum = defineFormula({
   id: 'hydraulics.system-head',
-  expr: 'h_suction + h_delivery + h_charge + h_transfer + h_front + h_back',
+  expr: 'h_suction + h_delivery + h_transfer + h_back + (dp_charge + dp_front) / (rho * g)',
   gives: { tex: 'H_s', quantity: 'head', name: 'head the loop asks' },
   terms: {
     h_suction: part('h_1', 'suction hose'),
     h_delivery: part('h_2', 'hose to the charge cooler'),
-    h_charge: part('h_3', 'charge cooler'),
-    h_transfer: part('h_4', 'hose to the front exchanger'),
-    h_front: part('h_5', 'front exchanger'),
-    h_back: part('h_6', 'hose back to the reservoir'),
+    h_transfer: part('h_3', 'hose to the front exchanger'),
+    h_back: part('h_4', 'hose back to the reservoir'),
+    dp_charge: core('\\Delta p_c', 'pressure lost in the charge cooler'),
+    dp_front: core('\\Delta p_f', 'pressure lost in the front exchanger'),
+    rho: RHO,
+    g: G,
   },
   source: SOURCES.energyBalance,
 });

@@ -1,9 +1,7 @@
 /** Formulas of a run of hose told in one line, and of what the pump's work comes to. */
 import { defineFormula } from '../formula';
 import { SOURCES } from '../sources';
-import { FLOW, G } from './terms';
-
-const flow = (tex: string, name: string) => ({ ...FLOW, tex, name });
+import { FLOW, G, RHO } from './terms';
 
 /** Head lost in a run whose velocity and friction factor are known. */
 export const runHead = defineFormula({
@@ -36,10 +34,13 @@ export const velocityInBore = defineFormula({
 /** Share of the electrical input that comes out as flow and head. */
 export const wireToWater = defineFormula({
   id: 'hydraulics.wire-to-water',
-  expr: 'P_h / P',
+  expr: 'rho * g * Q * H / P',
   gives: { tex: '\\eta', quantity: 'percent', name: 'wire-to-water efficiency' },
   terms: {
-    P_h: { tex: 'P_h', quantity: 'electricPower', name: 'hydraulic power' },
+    rho: RHO,
+    g: G,
+    Q: FLOW,
+    H: { tex: 'H', quantity: 'head', name: 'head of the pump' },
     P: { tex: 'P', quantity: 'electricPower', name: 'electrical input' },
   },
   source: SOURCES.definition,
@@ -48,12 +49,14 @@ export const wireToWater = defineFormula({
 /** How much warmer the liquid leaves the charge cooler than it came. */
 export const passRise = defineFormula({
   id: 'hydraulics.pass-rise',
-  expr: '(Q_c + Q_e) / C',
+  expr: '(Q_c + Q_e) / (rho * Q * c_p)',
   gives: { tex: '\\Delta T_l', quantity: 'temperatureDifference', name: 'rise in one pass' },
   terms: {
     Q_c: { tex: '\\dot Q_c', quantity: 'heat', name: 'heat from the charge air' },
     Q_e: { tex: '\\dot Q_e', quantity: 'heat', name: 'heat from the engine' },
-    C: { tex: 'C_l', quantity: 'conductance', name: 'capacity rate of the liquid' },
+    rho: RHO,
+    Q: FLOW,
+    c_p: { tex: 'c_p', quantity: 'specificHeat', name: 'specific heat of the liquid' },
   },
   source: SOURCES.energyBalance,
 });
@@ -76,15 +79,3 @@ export const systemHeadAt = (head: (flow: number) => number) =>
     },
     source: SOURCES.energyBalance,
   });
-
-/** What a second pump adds to the flow of one. */
-export const flowGain = defineFormula({
-  id: 'hydraulics.flow-gain',
-  expr: 'Q_2 / Q_1 - 1',
-  gives: { tex: '\\Delta', quantity: 'percent', name: 'flow gained' },
-  terms: {
-    Q_2: flow('Q_2', 'flow with two pumps'),
-    Q_1: flow('Q_1', 'flow with one pump'),
-  },
-  source: SOURCES.definition,
-});
