@@ -25,7 +25,7 @@ const BITS = 1e-13;
 const BALANCED_WITHIN = 1e-6;
 
 /** mathjs takes no leading 1 in a unit it converts to. */
-const siOf = (quantity: Quantity) => SI_UNIT[quantity].replace(/^1\/s$/, 's^-1');
+const siOf = (quantity: Quantity) => SI_UNIT[quantity].replace(/^1\/(\w+)$/, '$1^-1');
 
 /** SI number of an amount. @throws where it is not of this quantity's dimension */
 function inSI(amount: Amount, quantity: Quantity): number {

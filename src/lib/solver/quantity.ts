@@ -40,11 +40,15 @@ export const SI_UNIT = {
   heatCapacity: 'J/K',
   energy: 'J',
   specificHeat: 'J/(kg K)',
+  latentHeat: 'J/kg',
   volumetricHeatCapacity: 'J/(m^3 K)',
   gasConstant: 'J/(kg K)',
   density: 'kg/m^3',
   viscosity: 'Pa s',
   conductivity: 'W/(m K)',
+  heatTransferCoefficient: 'W/(m^2 K)',
+  massVelocity: 'kg/(m^2 s)',
+  finDensity: '1/m', // fins per length of tube
   mass: 'kg',
   time: 's',
   voltage: 'V',
@@ -52,6 +56,11 @@ export const SI_UNIT = {
   resistance: 'ohm',
   rotation: '1/s',
   fuelUse: 'kg/J', // brake specific fuel consumption
+  frequency: 'Hz', // of pulses
+  pulsesPerVolume: 'm^-3', // of a flow meter
+  beta: 'K', // of a thermistor
+  perKelvin: 'K^-1', // coefficients of a thermistor, share lost per kelvin
+  dissipation: 'W/K', // of a probe to what surrounds it
 } as const;
 
 /** Name of a kind of quantity. */

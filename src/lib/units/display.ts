@@ -202,6 +202,12 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     noun: 'a specific heat',
     example: ['0.85 Btu/(lb·°F)', '3559 J/(kg·K)'],
   },
+  latentHeat: {
+    US: per('BTU/lbm', 'Btu/lb'),
+    SI: per('kJ/kg', 'kJ/kg'),
+    noun: 'a latent heat',
+    example: ['143.4 Btu/lb', '333.6 kJ/kg'],
+  },
   volumetricHeatCapacity: {
     US: per('BTU/(ft^3 degR)', 'Btu/(ft³·°F)'),
     SI: per('kJ/(m^3 K)', 'kJ/(m³·K)'),
@@ -232,6 +238,24 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     noun: 'a thermal conductivity',
     example: ['0.24 Btu/(h·ft·°F)', '0.415 W/(m·K)'],
   },
+  heatTransferCoefficient: {
+    US: per('BTU/(hour ft^2 degR)', 'Btu/(h·ft²·°F)'),
+    SI: per('W/(m^2 K)', 'W/(m²·K)'),
+    noun: 'a heat transfer coefficient',
+    example: ['10 Btu/(h·ft²·°F)', '56.8 W/(m²·K)'],
+  },
+  massVelocity: {
+    US: per('lbm/(ft^2 s)', 'lb/(ft²·s)'),
+    SI: per('kg/(m^2 s)', 'kg/(m²·s)'),
+    noun: 'a mass flow per area',
+    example: ['1 lb/(ft²·s)', '4.88 kg/(m²·s)'],
+  },
+  finDensity: {
+    US: per('in^-1', '1/in'),
+    SI: per('cm^-1', '1/cm'),
+    noun: 'a count of fins per length',
+    example: ['14 fpi', '5.51 1/cm'],
+  },
   mass: { US: unit('lbm', 'lb'), SI: unit('kg'), noun: 'a mass', example: ['6 lb', '2.72 kg'] },
   time: { US: unit('s'), SI: unit('s'), noun: 'a time', example: ['30 s', '0.5 min'] },
   voltage: { US: unit('V'), SI: unit('V'), noun: 'a voltage', example: ['12.4 V', '12.4 V'] },
@@ -253,6 +277,31 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     SI: per('g/(kW hour)', 'g/(kW·h)'),
     noun: 'a brake specific fuel use',
     example: ['0.55 lb/hp-h', '335 g/kWh'],
+  },
+  frequency: {
+    US: unit('Hz'),
+    SI: unit('Hz'),
+    noun: 'a frequency',
+    example: ['120 Hz', '120 Hz'],
+  },
+  pulsesPerVolume: {
+    US: unit('gal^-1', 'pulses/gal'),
+    SI: unit('L^-1', 'pulses/L'),
+    noun: 'pulses per volume',
+    example: ['1700 pulses/gal', '449 pulses/L'],
+  },
+  beta: { US: KELVIN, SI: KELVIN, noun: 'a Beta', example: ['3500 K', '3500 K'] },
+  perKelvin: {
+    US: unit('K^-1', '1/K'),
+    SI: unit('K^-1', '1/K'),
+    noun: 'a coefficient',
+    example: ['0.0014 /K', '0.0014 /K'],
+  },
+  dissipation: {
+    US: unit('mW/K'),
+    SI: unit('mW/K'),
+    noun: 'a dissipation constant',
+    example: ['5 mW/K', '5 mW/K'],
   },
 };
 

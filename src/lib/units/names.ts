@@ -105,6 +105,13 @@ const NAMES: Readonly<Record<string, string>> = {
   'J/(kg K)': 'j/kgk j/kg/k j/kgc',
   'kJ/(kg K)': 'kj/kgk kj/kg/k kj/kgc',
   'ft lbf/(lbm degR)': 'ftlbf/lbr ftlbf/lbmr',
+  'BTU/(hour ft^2 degR)': 'btu/hft2f btu/hrft2f',
+  'W/(m^2 K)': 'w/m2k w/m2/k',
+  'lbm/(ft^2 s)': 'lb/ft2s',
+  'kg/(m^2 s)': 'kg/m2s',
+  'in^-1': 'fpi fins/in 1/in finsperinch',
+  'cm^-1': '1/cm fins/cm',
+  'm^-1': '1/m fins/m',
   'lbm/ft^3': 'lb/ft3 lbm/ft3',
   'kg/m^3': 'kg/m3',
   'kg/L': 'kg/l g/cm3 g/ml g/cc',
@@ -126,7 +133,12 @@ const NAMES: Readonly<Record<string, string>> = {
   ohm: 'ohm ohms ω',
   kohm: 'kohm kohms kω',
   mohm: 'mohm mohms mω milliohm milliohms',
+  Mohm: 'megohm megohms meg',
   rpm: 'rpm 1/min /min rev/min r/min',
+  'gal^-1': 'pulses/gal pulse/gal p/gal 1/gal /gal',
+  'L^-1': 'pulses/l pulse/l p/l 1/l /l',
+  'K^-1': '1/k /k perk',
+  'mW/K': 'mw/k mw/c',
   Hz: 'hz 1/s /s rev/s rps',
   'lbm/(hp hour)': 'lb/hph lb/hphr lb/hp/h lb/hp/hr lbs/hph lbs/hphr lb/bhph lb/bhphr',
   'g/(kW hour)': 'g/kwh g/kw/h',
@@ -155,6 +167,10 @@ const LOCAL: Partial<
 > = {
   gaugePressure: poundsAsPsi(),
   pressureDrop: poundsAsPsi(),
+  resistance: {
+    k: ['kohm', 'k read as kΩ'],
+    r: ['ohm', 'R read as Ω'],
+  },
   airPressure: {
     in: ['inH2O', 'in read as inches of water'],
     '"': ['inH2O', '" read as inches of water'],
@@ -171,6 +187,10 @@ export type UnitMatch = NamedUnit & { readonly note?: string };
 /** Find the unit that `text` names; undefined when there is none. */
 export function unitNamed(text: string, quantity: Quantity): UnitMatch | undefined {
   const name = squeeze(text);
+  // The one name whose case counts: a thousand millionfold lies between them.
+  if (quantity === 'resistance' && /^\s*M\s*(ohms?|Ω|Ω)?\s*$/.test(text)) {
+    return { spelling: 'Mohm' };
+  }
   const local = LOCAL[quantity];
   if (local && Object.hasOwn(local, name)) {
     const [spelling, note] = local[name]!;
