@@ -1,5 +1,7 @@
 /** What the solver's bench runs: an example loop described afresh each time, as after an edit. */
 import { simulate } from '$lib/solver/loop/events/simulate';
+import { preferredValues } from '$lib/solver/instruments/preferred';
+import { nearestNetworks, stockOf } from '$lib/solver/instruments/probe/trim/search';
 import { steady } from '$lib/solver/loop/steady';
 import { coldState, warmUp } from '$lib/solver/loop/warmUp';
 import type { WarmUpRequest } from '$lib/solver/loop/types';
@@ -12,6 +14,11 @@ function edited(i: number) {
 }
 
 export const balance = (i: number) => steady(edited(i), 'cruise');
+
+const E24 = stockOf(preferredValues('E24', 1, 1e7).map((R) => ({ R })));
+
+/** All networks of three resistors of E24 from 1 ohm to 10 megohm, for a target not just asked for. */
+export const threeOfE24 = (i: number) => nearestNetworks(1000 + 37.7 * (i % 211), E24, 3, 4);
 
 /** Half an hour: traffic, road, two pulls, and standing in traffic again. */
 const SCHEDULE: WarmUpRequest['schedule'] = [

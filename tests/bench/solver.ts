@@ -32,7 +32,7 @@ async function compiled(): Promise<Cases> {
 }
 
 export async function solverEntries(): Promise<Entry[]> {
-  const { balance, halfHour, halfHourOfEvents } = await compiled();
+  const { balance, halfHour, halfHourOfEvents, threeOfE24 } = await compiled();
   let i = 0;
   const steps = (run: { readonly steps: number; readonly rejected: number }) =>
     `${run.steps} steps, ${run.rejected} rejected`;
@@ -58,6 +58,16 @@ export async function solverEntries(): Promise<Entry[]> {
       },
       () => void halfHourOfEvents(i++),
       { runs: 200, warmUp: 100 },
+    ),
+    timed(
+      {
+        name: 'trim-search-3-of-E24',
+        unit: 'ms',
+        aim: median(50),
+        work: `${threeOfE24(0).below.length + threeOfE24(0).above.length} kept`,
+      },
+      () => void threeOfE24(i++),
+      { runs: 200, warmUp: 40 },
     ),
   ];
 }

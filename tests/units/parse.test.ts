@@ -77,6 +77,14 @@ describe('what people type', () => {
     ['1,5 µm', 'roughness', 1.5e-6, 1e-18],
     ['2 m²', 'area', 2, 1e-12],
     ['80 mΩ', 'resistance', 0.08, 1e-12],
+    ['10 MΩ', 'resistance', 10e6, 1e-6],
+    ['10 M', 'resistance', 10e6, 1e-6],
+    ['4.7k', 'resistance', 4700, 1e-9],
+    ['330 R', 'resistance', 330, 1e-9],
+    ['1700 pulses/gal', 'pulsesPerVolume', 1700 / GALLON, 1e-6],
+    ['450 /L', 'pulsesPerVolume', 450e3, 1e-6],
+    ['2 mW/K', 'dissipation', 0.002, 1e-12],
+    ['0.00144 1/K', 'perKelvin', 0.00144, 1e-12],
     ['1e3 W', 'electricPower', 1000, 1e-9],
   ])('%s as %s', (text, quantity, expected, within) => {
     expect(Math.abs(si(text, quantity) - expected)).toBeLessThanOrEqual(within);

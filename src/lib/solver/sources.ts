@@ -68,6 +68,25 @@ export const SOURCES = {
     'ISO 6722-1:2011, Road vehicles, 60 V and 600 V single-core cables',
   ),
   heywood: source('published', 'Heywood, Internal Combustion Engine Fundamentals, sec. 2.10'),
+  steinhartHart: source(
+    'published',
+    'Steinhart & Hart, Calibration curves for thermistors, Deep-Sea Research 15 (1968) 497',
+  ),
+  betaLaw: source('common practice', 'Beta law of thermistors, as on any data sheet'),
+  probeTable: source(
+    'published',
+    'Points of the probe; between them 1/T against ln R by Fritsch & Carlson 1980',
+  ),
+  iec60063: source('standard', 'IEC 60063:2015, Preferred number series (lists from memory)'),
+  gum: source('standard', 'JCGM 100:2008, Guide to the Expression of Uncertainty (GUM), 5.1.2'),
+  weightedMean: source(
+    'published',
+    'Mean weighted by inverse variances, any text of statistics; Birge, Phys. Rev. 40 (1932) 207',
+  ),
+  altimeter: source(
+    'from memory',
+    'Reduction to sea level by the standard atmosphere, ISO 2533:1975',
+  ),
   bayes: source('published', 'Bayes’ theorem, any text of statistics'),
   gauss: source('published', 'Normal law of errors, any text of statistics'),
   diagnosisErrors: source(
