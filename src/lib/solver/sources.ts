@@ -23,6 +23,26 @@ export const SOURCES = {
     'Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 5, lumped capacitance',
   ),
   kaysLondon: source('published', 'Kays & London, Compact Heat Exchangers, 3rd ed. 1984'),
+  bergman3: source(
+    'published',
+    'Bergman et al., Fundamentals of Heat and Mass Transfer, ch. 3, straight fins',
+  ),
+  changWang1997: source(
+    'from memory',
+    'Chang & Wang, Int. J. Heat Mass Transfer 40 (1997) 533; 89 % of its data within ±15 %',
+  ),
+  chang2000: source(
+    'from memory',
+    'Chang, Hsu, Lin & Wang, Int. J. Heat Mass Transfer 43 (2000) 2237; 83 % within ±15 %',
+  ),
+  manglikBergles1995: source(
+    'from memory',
+    'Manglik & Bergles, Exp. Thermal Fluid Sci. 10 (1995) 171; data within ±20 %',
+  ),
+  shahLondon1978: source(
+    'published',
+    'Shah & London, Laminar Flow Forced Convection in Ducts, 1978',
+  ),
   crossflowSeries: source(
     'published',
     'Crossflow, both unmixed, exact series: Nusselt; Mason 1954; Baclic 1978, doi:10.1115/1.3450864',

@@ -10,7 +10,7 @@ export const TUBE_ROUGHNESS = 1.5e-6;
 /** Into the tubes and out of them, per pass, on the tube velocity. @source Crane TP-410: 0.5 and 1 */
 export const ENDS_PER_PASS = 1.5;
 /** The same at the two ports, on the port's velocity. */
-const PORTS = 1.5;
+export const PORTS = 1.5;
 
 export interface TubeSide {
   /** m/s */
@@ -20,6 +20,8 @@ export interface TubeSide {
   readonly Nu: number;
   /** Darcy. */
   readonly f: number;
+  /** m/s */
+  readonly portVelocity: number;
   /** W/(m² K) */
   readonly h: number;
   /** W/K */
@@ -63,6 +65,7 @@ export function tubeSide(
     Pr,
     Nu,
     f,
+    portVelocity,
     h,
     hA: h * s.liquidArea,
     pressureDrop:
