@@ -1,21 +1,11 @@
 /** Lines of the charge cooler in the duty shown. */
-import * as charge from '$lib/solver/charge/formulas';
-import { chargeHeat, chargeOutlet } from '$lib/solver/charge/coolingFormulas';
-import { exchangerArrangement } from '$lib/solver/cores/arrangement';
 import type { CoreModel } from '$lib/solver/cores/conductance';
-import { effectivenessFormula } from '$lib/solver/cores/effectivenessFormulas';
-import {
-  capacityRatio,
-  hAAir,
-  liquidCapacityRate,
-  overallConductance,
-  transferUnits,
-} from '$lib/solver/cores/formulas';
-import { warmedOutlet } from '$lib/solver/cores/ratioFormulas';
+import { hAAir, liquidCapacityRate, overallConductance } from '$lib/solver/cores/formulas';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import type { ChargeState, CoreState, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { farFrom, liquidSideLines } from './liquidSideLines';
-import { AIR_PROPERTIES, type CoreName } from './ratingLines';
+import type { CoreName } from './ratingLines';
+import { shareLines } from './shareLines';
 
 export const CHARGE: CoreName = { id: 'charge', title: 'Charge cooler' };
 
@@ -31,6 +21,7 @@ export const liquidRateLine = ({ liquid, operating }: SteadySolution): Line =>
     },
   );
 
+/** Up to its share of the possible heat; what that makes of the charge air is told on sheet 1. */
 export function chargeLines(
   loop: Loop,
   model: CoreModel,
@@ -39,8 +30,6 @@ export function chargeLines(
   core: CoreState,
 ): Line[] {
   const cooler = loop.chargeCooler;
-  const C_min = Math.min(core.C_air, core.C_liquid);
-  const C_max = Math.max(core.C_air, core.C_liquid);
   const at = (key: string, says: string) => ({
     id: `charge.${key}`,
     statement: `Charge cooler: ${says}`,
@@ -49,7 +38,8 @@ export function chargeLines(
     formulaLine(
       hAAir,
       {
-        hA_r: model.rated.hA_air,
+        UA_r: model.ratedUA,
+        s_a: cooler.airShare,
         m: state.massFlow,
         m_r: cooler.rating.airMassFlow,
         n: cooler.airExponent,
@@ -66,39 +56,18 @@ export function chargeLines(
       { c: cooler.cleanliness, hA_a: core.hA_air, hA_l: core.hA_liquid },
       at('ua', 'conductance at these flows'),
     ),
-    formulaLine(
-      charge.airCapacityRate,
-      { m: state.massFlow, c_p: state.airCp },
-      { ...at('air-rate', 'heat its air carries per degree'), notes: [AIR_PROPERTIES] },
-    ),
     liquidRateLine(s),
-    formulaLine(transferUnits, { UA: core.UA, C_min }, at('ntu', 'transfer units')),
-    formulaLine(capacityRatio, { C_min, C_max }, at('ratio', 'ratio of the two streams')),
-    formulaLine(
-      effectivenessFormula(
-        exchangerArrangement(cooler.arrangement, core.C_air <= core.C_liquid),
-        core,
-      ),
-      { NTU: core.NTU, Cr: core.Cr },
-      {
-        ...at('effectiveness', 'share of the possible cooling that it does'),
-        why: 'Near one, the air leaves at the temperature of the liquid, and a larger core changes nothing.',
-      },
-    ),
-    formulaLine(
-      chargeHeat,
-      { eps: core.effectiveness, C_min, T_2: core.airIn, T_l: core.liquidIn },
-      at('heat', 'heat from the charge air into the liquid'),
-    ),
-    formulaLine(
-      chargeOutlet,
-      { T_2: core.airIn, Q: core.heat, C_a: core.C_air },
-      at('air-out', 'charge air to the engine'),
-    ),
-    formulaLine(
-      warmedOutlet,
-      { T_in: core.liquidIn, Q: core.heat, C: core.C_liquid },
-      at('liquid-out', 'liquid leaving the core, before the engine warms it'),
-    ),
+    ...shareLines(at, {
+      state: core,
+      arrangement: cooler.arrangement,
+      why: 'Near one, the air leaves at the temperature of the liquid, and a larger core changes nothing.',
+      notes: [
+        {
+          code: 'from-balance',
+          message:
+            'What the air carries per degree: sheet 1, where the charge temperature is worked out from this share.',
+        },
+      ],
+    }),
   ];
 }

@@ -1,21 +1,20 @@
 /** Lines that carry the liquid side of a core from its rating to this loop's liquid and flow. */
 import type { CoreModel } from '$lib/solver/cores/conductance';
-import { reynoldsRatio } from '$lib/solver/cores/formulas';
-import { hALiquidByRatios, prandtlRatio } from '$lib/solver/cores/ratioFormulas';
+import { hALiquid, reynoldsRatio } from '$lib/solver/cores/formulas';
 import type { Note } from '$lib/solver/errors';
 import { formulaLine, type FormulaLine } from '$lib/solver/formula';
 import type { Core, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { liquidProperties, type CoreName } from './ratingLines';
 
-/** Reynolds and Prandtl ratio, then hA of the whole core on its liquid side: the last line. */
+/** Reynolds ratio, then hA of the whole core on its liquid side: the last line. */
 export function liquidSideLines(
   { id, title }: CoreName,
   core: Core,
-  { rated }: CoreModel,
+  { rated, ratedUA }: CoreModel,
   { coolant }: Loop,
   { liquid, operating }: SteadySolution,
   far: readonly Note[],
-): [FormulaLine, FormulaLine, FormulaLine] {
+): [FormulaLine, FormulaLine] {
   const re = formulaLine(
     reynoldsRatio,
     {
@@ -33,30 +32,19 @@ export function liquidSideLines(
       notes: [liquidProperties(coolant, 'leaving the reservoir'), ...far],
     },
   );
-  const pr = formulaLine(
-    prandtlRatio,
-    {
-      c_p: liquid.specificHeat,
-      mu: liquid.viscosity,
-      k: liquid.conductivity,
-      c_pr: rated.liquid.cp,
-      mu_r: rated.liquid.mu,
-      k_r: rated.liquid.k,
-    },
-    {
-      id: `${id}.prandtl-ratio`,
-      statement: `${title}: Prandtl number of its liquid, over that of the rating`,
-    },
-  );
   const side = formulaLine(
-    hALiquidByRatios,
+    hALiquid,
     {
-      hA_r: rated.hA_liquid,
-      k: liquid.conductivity,
-      k_r: rated.liquid.k,
+      UA_r: ratedUA,
+      s_a: core.airShare,
       x_Re: re.value,
       n: core.liquidExponent,
-      x_Pr: pr.value,
+      k: liquid.conductivity,
+      k_r: rated.liquid.k,
+      c_p: liquid.specificHeat,
+      mu: liquid.viscosity,
+      c_pr: rated.liquid.cp,
+      mu_r: rated.liquid.mu,
     },
     {
       id: `${id}.liquid-side`,
@@ -64,7 +52,7 @@ export function liquidSideLines(
       why: 'In narrow tubes with cold glycol it hardly follows the flow: the exponent is then near 0.3.',
     },
   );
-  return [re, pr, side];
+  return [re, side];
 }
 
 /** Notes of a core about one of its flows. */

@@ -1,17 +1,10 @@
-/** Lines that turn the rating point of a core into the conductance of its two sides. */
+/** Lines that turn the rating point of a core into its conductance. */
 import { airCp } from '$lib/solver/air/air';
 import { airCapacityRate } from '$lib/solver/charge/formulas';
 import { exchangerArrangement } from '$lib/solver/cores/arrangement';
 import type { CoreModel } from '$lib/solver/cores/conductance';
-import { transferUnitsFormula } from '$lib/solver/cores/effectivenessFormulas';
-import {
-  capacityRatio,
-  effectivenessFromHeat,
-  hAAirRated,
-  hALiquidRated,
-  liquidCapacityRate,
-  ratedConductance,
-} from '$lib/solver/cores/formulas';
+import { ratedConductance } from '$lib/solver/cores/effectivenessFormulas';
+import { effectivenessFromHeat, liquidCapacityRate } from '$lib/solver/cores/formulas';
 import type { Note } from '$lib/solver/errors';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import type { Coolant, Core } from '$lib/solver/loop/types';
@@ -36,12 +29,11 @@ export const liquidProperties = ({ kind }: Coolant, where: string): Note => ({
   }.`,
 });
 
-/** From one rating point to hA of both sides. */
+/** From one rating point to the conductance of the whole core. */
 export function ratingLines({ id, title }: CoreName, core: Core, { rated }: CoreModel): Line[] {
-  const { rating, airShare } = core;
+  const { rating } = core;
   const C_min = Math.min(rated.C_air, rated.C_liquid);
   const C_max = Math.max(rated.C_air, rated.C_liquid);
-  const arrangement = exchangerArrangement(core.arrangement, rated.C_air <= rated.C_liquid);
   const at = (key: string, says: string) => ({
     id: `${id}.rated-${key}`,
     statement: `${title}, at its rating: ${says}`,
@@ -73,25 +65,13 @@ export function ratingLines({ id, title }: CoreName, core: Core, { rated }: Core
         why: 'A heat without its flows and inlet temperatures says nothing: this ratio is what belongs to the core.',
       },
     ),
-    formulaLine(capacityRatio, { C_min, C_max }, at('ratio', 'ratio of the two streams')),
     formulaLine(
-      transferUnitsFormula(arrangement),
-      { eps: rated.effectiveness, Cr: rated.Cr },
-      at('ntu', 'transfer units that give this share'),
-    ),
-    formulaLine(ratedConductance, { NTU_r: rated.NTU, C_min }, at('ua', 'conductance')),
-    formulaLine(
-      hAAirRated,
-      { UA_r: rated.UA, s_a: airShare },
+      ratedConductance(exchangerArrangement(core.arrangement, rated.C_air <= rated.C_liquid)),
+      { eps: rated.effectiveness, C_min, C_max },
       {
-        ...at('air-side', 'conductance of its air side'),
-        why: 'One rating cannot tell the sides apart; the split is an estimate, and two ratings at different flows would settle it.',
+        ...at('ua', 'conductance that gives this share'),
+        why: 'One rating cannot tell its two sides apart; the split between them is an estimate, and two ratings at different flows would settle it.',
       },
-    ),
-    formulaLine(
-      hALiquidRated,
-      { UA_r: rated.UA, s_a: airShare },
-      at('liquid-side', 'conductance of its liquid side'),
     ),
   ];
 }

@@ -2,10 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ExchangerArrangement } from '$lib/solver/cores/arrangement';
 import { effectiveness, ntuFromEffectiveness } from '$lib/solver/cores/effectiveness';
-import {
-  effectivenessFormula,
-  transferUnitsFormula,
-} from '$lib/solver/cores/effectivenessFormulas';
+import { effectivenessFormula, ratedConductance } from '$lib/solver/cores/effectivenessFormulas';
 
 const ALL: readonly ExchangerArrangement[] = [
   'counterflow',
@@ -47,10 +44,10 @@ describe('the line printed is the relation computed', () => {
     }
   });
 
-  it.each(ALL)('%s, solved for NTU', (arrangement) => {
-    const x = { eps: 0.4, Cr: 0.7 };
-    expect(transferUnitsFormula(arrangement).value(x)).toBe(
-      ntuFromEffectiveness({ arrangement, effectiveness: x.eps, Cr: x.Cr }),
+  it.each(ALL)('%s, solved for the conductance', (arrangement) => {
+    const x = { eps: 0.4, C_min: 500, C_max: 2000 };
+    expect(ratedConductance(arrangement).value(x)).toBe(
+      500 * ntuFromEffectiveness({ arrangement, effectiveness: x.eps, Cr: 0.25 }),
     );
   });
 

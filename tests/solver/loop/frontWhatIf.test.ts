@@ -101,8 +101,11 @@ describe('hot air that comes round again', () => {
       const Q = g * (T_l - T_in);
       T_in = (1 - r) * fresh + r * (T_in + Q / C_a);
     }
-    const G = zoneToFreshAir.value({ eps: 0.9, C_min: g / 0.9, r, C_a });
-    expect(relative(G * (T_l - fresh), g * (T_l - T_in))).toBeLessThan(1e-12);
+    const air = zoneToFreshAir('air').value({ eps: g / C_a, C_a, r });
+    const liquid = zoneToFreshAir('liquid').value({ eps: 0.9, x: 0.5, C_l: g / 0.45, C_a, r });
+    for (const G of [air, liquid]) {
+      expect(relative(G * (T_l - fresh), g * (T_l - T_in))).toBeLessThan(1e-12);
+    }
   });
   it('and uneven air cost something, never gain', () => {
     const { prepared, s } = solved(exampleLoop, 'traffic');

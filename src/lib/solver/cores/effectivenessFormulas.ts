@@ -3,16 +3,19 @@ import { defineFormula, type Formula, type NamedFunction } from '../formula';
 import { SOURCES } from '../sources';
 import type { ExchangerArrangement } from './arrangement';
 import { effectiveness, ntuFromEffectiveness } from './effectiveness';
+import { capacityRatio, ratedUA } from './formulas';
 
 const eps = { tex: '\\varepsilon', quantity: 'ratio', name: 'effectiveness' } as const;
 const NTU = { tex: 'NTU', quantity: 'ratio', name: 'number of transfer units' } as const;
+const { C_min, C_max } = capacityRatio.terms;
 const Cr = { tex: 'C_r', quantity: 'ratio', name: 'capacity ratio' } as const;
 
 /** A relation with its terms; `id` is the arrangement. */
 const relation = (id: string, expr: string, source = SOURCES.kaysLondon): Formula =>
   defineFormula({ id: `cores.effectiveness.${id}`, expr, gives: eps, terms: { NTU, Cr }, source });
 
-const crossflow: NamedFunction = {
+/** The exact series of crossflow, both streams unmixed. */
+export const CROSSFLOW: NamedFunction = {
   tex: '\\varepsilon_{\\times}',
   says: 'ε = (1 / (Cr·NTU)) · Σ P(n, NTU)·P(n, Cr·NTU), n = 0, 1, 2, …; P(n, x) = 1 − exp(−x)·(1 + x + x²/2! + … + xⁿ/n!). Add terms until they no longer count.',
   call: (NTU, Cr) => effectiveness({ arrangement: 'crossflow-both-unmixed', NTU: NTU!, Cr: Cr! }),
@@ -29,7 +32,7 @@ const RELATION: Readonly<Record<ExchangerArrangement, Formula>> = {
     expr: 'crossflow(NTU, Cr)',
     gives: eps,
     terms: { NTU, Cr },
-    functions: { crossflow },
+    functions: { crossflow: CROSSFLOW },
     source: SOURCES.crossflowSeries,
   }),
   'crossflow-both-unmixed-approximate': relation(
@@ -67,14 +70,14 @@ export function effectivenessFormula(
 
 const inverse = (arrangement: ExchangerArrangement): Formula =>
   defineFormula({
-    id: `cores.transfer-units-from-effectiveness.${arrangement}`,
-    expr: 'ntu(eps, Cr)',
-    gives: NTU,
-    terms: { eps, Cr },
+    id: `cores.rated-conductance.${arrangement}`,
+    expr: 'C_min * ntu(eps, C_min / C_max)',
+    gives: ratedUA,
+    terms: { eps, C_min, C_max },
     functions: {
       ntu: {
         tex: 'NTU',
-        says: 'The NTU at which the effectiveness relation of this arrangement gives ε; try values until it does.',
+        says: 'The NTU at which the effectiveness relation of this arrangement gives ε at this ratio of the streams; try values until it does.',
         call: (eps, Cr) => ntuFromEffectiveness({ arrangement, effectiveness: eps!, Cr: Cr! }),
       },
     },
@@ -85,6 +88,6 @@ const INVERSE = Object.fromEntries(
   Object.keys(RELATION).map((key) => [key, inverse(key as ExchangerArrangement)]),
 ) as Record<ExchangerArrangement, Formula>;
 
-/** The inverse as a line: the relation solved for NTU, by the same function that the solver calls. */
-export const transferUnitsFormula = (arrangement: ExchangerArrangement): Formula =>
+/** Conductance at the rating: the relation solved for NTU, by the same function that the solver calls. */
+export const ratedConductance = (arrangement: ExchangerArrangement): Formula =>
   INVERSE[arrangement];

@@ -3,7 +3,7 @@ import { defineFormula } from '../formula';
 import { SOURCES } from '../sources';
 
 const UA = { tex: 'UA', quantity: 'conductance', name: 'overall conductance' } as const;
-const ratedUA = {
+export const ratedUA = {
   tex: 'UA_r',
   quantity: 'conductance',
   name: 'conductance at the rating',
@@ -16,17 +16,7 @@ const hotIn = { tex: 'T_{h,in}', quantity: 'temperature', name: 'hot stream in' 
 const coldIn = { tex: 'T_{c,in}', quantity: 'temperature', name: 'cold stream in' } as const;
 const hAAirTerm = { tex: 'hA_a', quantity: 'conductance', name: 'air side' } as const;
 const hALiquidTerm = { tex: 'hA_l', quantity: 'conductance', name: 'liquid side' } as const;
-const hAAirRatedTerm = {
-  tex: 'hA_{a,r}',
-  quantity: 'conductance',
-  name: 'air side at the rating',
-} as const;
-const hALiquidRatedTerm = {
-  tex: 'hA_{l,r}',
-  quantity: 'conductance',
-  name: 'liquid side at the rating',
-} as const;
-const airShare = {
+export const airShare = {
   tex: 's_a',
   quantity: 'ratio',
   name: 'share of the thermal resistance on the air side at the rating',
@@ -35,7 +25,7 @@ const rho = { tex: '\\rho', quantity: 'density', name: 'density of the liquid' }
 const flow = { tex: '\\dot V', quantity: 'volumeFlow', name: 'liquid flow' } as const;
 const cp = { tex: 'c_p', quantity: 'specificHeat', name: 'specific heat of the liquid' } as const;
 const mu = { tex: '\\mu', quantity: 'viscosity', name: 'viscosity of the liquid' } as const;
-const prandtlTerm = { tex: 'Pr', quantity: 'ratio', name: 'Prandtl number of the liquid' } as const;
+const k = { tex: 'k', quantity: 'conductivity', name: 'conductivity of the liquid' } as const;
 const reRatio = {
   tex: 'x_{Re}',
   quantity: 'ratio',
@@ -71,41 +61,15 @@ export const effectivenessFromTemperatures = defineFormula({
   source: SOURCES.kaysLondon,
 });
 
-export const ratedConductance = defineFormula({
-  id: 'cores.rated-conductance',
-  expr: 'NTU_r * C_min',
-  gives: ratedUA,
-  terms: {
-    NTU_r: { tex: 'NTU_r', quantity: 'ratio', name: 'transfer units at the rating' },
-    C_min: cMin,
-  },
-  source: SOURCES.kaysLondon,
-});
-
-export const hAAirRated = defineFormula({
-  id: 'cores.hA-air-rated',
-  expr: 'UA_r / s_a',
-  gives: hAAirRatedTerm,
-  terms: { UA_r: ratedUA, s_a: airShare },
-  source: SOURCES.definition,
-});
-
-export const hALiquidRated = defineFormula({
-  id: 'cores.hA-liquid-rated',
-  expr: 'UA_r / (1 - s_a)',
-  gives: hALiquidRatedTerm,
-  terms: { UA_r: ratedUA, s_a: airShare },
-  source: SOURCES.definition,
-});
-
 // ---------------------------------------------------------------- other flows
 
 export const hAAir = defineFormula({
   id: 'cores.hA-air',
-  expr: 'hA_r * (m / m_r)^n',
+  expr: 'UA_r / s_a * (m / m_r)^n',
   gives: hAAirTerm,
   terms: {
-    hA_r: hAAirRatedTerm,
+    UA_r: ratedUA,
+    s_a: airShare,
     m: { tex: '\\dot m_a', quantity: 'airMassFlow', name: 'air mass flow' },
     m_r: { tex: '\\dot m_{a,r}', quantity: 'airMassFlow', name: 'rated air mass flow' },
     n: { tex: 'n_a', quantity: 'ratio', name: 'air-side exponent' },
@@ -128,30 +92,22 @@ export const reynoldsRatio = defineFormula({
   source: SOURCES.definition,
 });
 
-export const prandtl = defineFormula({
-  id: 'cores.prandtl',
-  expr: 'c_p * mu / k',
-  gives: prandtlTerm,
-  terms: {
-    c_p: cp,
-    mu,
-    k: { tex: 'k', quantity: 'conductivity', name: 'conductivity of the liquid' },
-  },
-  source: SOURCES.definition,
-});
-
+/** Nu = c Re^n Pr^0.4 carried from the rating; what belongs to the passages cancels. */
 export const hALiquid = defineFormula({
   id: 'cores.hA-liquid',
-  expr: 'hA_r * (k / k_r) * x_Re^n * (Pr / Pr_r)^0.4',
+  expr: 'UA_r / (1 - s_a) * x_Re^n * (k / k_r)^0.6 * (c_p * mu / (c_pr * mu_r))^0.4',
   gives: hALiquidTerm,
   terms: {
-    hA_r: hALiquidRatedTerm,
-    k: { tex: 'k', quantity: 'conductivity', name: 'conductivity of the liquid' },
-    k_r: { tex: 'k_r', quantity: 'conductivity', name: 'conductivity at the rating' },
+    UA_r: ratedUA,
+    s_a: airShare,
     x_Re: reRatio,
     n: { tex: 'n_l', quantity: 'ratio', name: 'liquid-side exponent' },
-    Pr: prandtlTerm,
-    Pr_r: { ...prandtlTerm, tex: 'Pr_r', name: 'Prandtl number at the rating' },
+    k,
+    k_r: { ...k, tex: 'k_r', name: 'conductivity at the rating' },
+    c_p: cp,
+    mu,
+    c_pr: { ...cp, tex: 'c_{p,r}', name: 'specific heat at the rating' },
+    mu_r: { ...mu, tex: '\\mu_r', name: 'viscosity at the rating' },
   },
   source: SOURCES.kaysLondon,
 });

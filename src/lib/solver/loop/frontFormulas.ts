@@ -1,5 +1,7 @@
 /** Lines of the front exchanger zone by zone, and of what leaves it; the solver's own are in front.ts. */
-import { defineFormula, type Term } from '../formula';
+import type { Smaller } from '../cores/crossflowFormulas';
+import { airShare, ratedUA } from '../cores/formulas';
+import { defineFormula, type Formula, type Term } from '../formula';
 import { SOURCES } from '../sources';
 
 const conductance = (tex: string, name: string) =>
@@ -13,18 +15,40 @@ const airSide = conductance('hA_a', 'air side of the whole core, all of it with 
 const airRate = conductance('C_a', 'capacity rate of the air of this zone');
 const liquidRate = conductance('C_l', 'capacity rate of the liquid');
 const toFresh = conductance('G', 'heat per degree between liquid inlet and fresh air');
-const freshAirTerm = temperature('T_{fresh}', 'fresh air before the core');
 const liquidIn = temperature('T_{f,in}', 'liquid into the front exchanger');
+const airCp = {
+  tex: 'c_p',
+  quantity: 'specificHeat',
+  name: 'specific heat of the air',
+} as const satisfies Term;
+
+/** Air of a zone, as heat it carries per kelvin. */
+export const zoneAirRate = defineFormula({
+  id: 'loop.zone-air-rate',
+  expr: 'rho * u * w * h * x * c_p',
+  gives: airRate,
+  terms: {
+    rho: { tex: '\\rho', quantity: 'density', name: 'density of the air' },
+    u: { tex: 'u', quantity: 'faceVelocity', name: 'face velocity of this zone' },
+    w: { tex: 'w', quantity: 'dimension', name: 'width of the finned face' },
+    h: { tex: 'h', quantity: 'dimension', name: 'height of the finned face' },
+    x: share,
+    c_p: airCp,
+  },
+  source: SOURCES.definition,
+});
 
 /** Air side as it would be if the whole core had the air of this zone. */
 export const zoneAirSide = defineFormula({
   id: 'loop.zone-air-side',
-  expr: 'hA_r * (m / (x * m_r))^n',
+  expr: 'UA_r / s_a * (C_a / (x * c_p * m_r))^n',
   gives: airSide,
   terms: {
-    hA_r: conductance('hA_{a,r}', 'air side at the rating'),
-    m: { tex: '\\dot m_a', quantity: 'airMassFlow', name: 'air mass flow of this zone' },
+    UA_r: ratedUA,
+    s_a: airShare,
+    C_a: airRate,
     x: share,
+    c_p: airCp,
     m_r: { tex: '\\dot m_{a,r}', quantity: 'airMassFlow', name: 'rated air mass flow' },
     n: ratio('n_a', 'air-side exponent'),
   },
@@ -54,22 +78,31 @@ export const zoneLiquidRate = defineFormula({
   source: SOURCES.definition,
 });
 
+const TO_FRESH = {
+  eps: ratio('\\varepsilon', 'effectiveness of this zone'),
+  r: ratio('r', 'share of hot air that comes round again'),
+} as const;
+const AIR_SMALLER = defineFormula({
+  id: 'loop.zone-to-fresh-air',
+  expr: 'eps * C_a / (1 + eps * r / (1 - r))',
+  gives: toFresh,
+  terms: { ...TO_FRESH, C_a: airRate },
+  source: SOURCES.energyBalance,
+});
+const LIQUID_SMALLER = defineFormula({
+  id: 'loop.zone-to-fresh-air-liquid-smaller',
+  expr: 'eps * x * C_l / (1 + eps * x * C_l * r / ((1 - r) * C_a))',
+  gives: toFresh,
+  terms: { ...TO_FRESH, x: share, C_l: liquidRate, C_a: airRate },
+  source: SOURCES.energyBalance,
+});
+
 /**
  * Heat per kelvin of a zone between its liquid and the fresh air; part of the hot air that left comes
  * round again and lowers it. See `frontExchange` for where it comes from.
  */
-export const zoneToFreshAir = defineFormula({
-  id: 'loop.zone-to-fresh-air',
-  expr: 'eps * C_min / (1 + eps * C_min * r / ((1 - r) * C_a))',
-  gives: toFresh,
-  terms: {
-    eps: ratio('\\varepsilon', 'effectiveness of this zone'),
-    C_min: conductance('C_{min}', 'smaller capacity rate of this zone'),
-    r: ratio('r', 'share of hot air that comes round again'),
-    C_a: airRate,
-  },
-  source: SOURCES.energyBalance,
-});
+export const zoneToFreshAir = (smaller: Smaller): Formula =>
+  smaller === 'air' ? AIR_SMALLER : LIQUID_SMALLER;
 
 /** Both zones together. */
 export const zonesTogether = defineFormula({
@@ -83,11 +116,13 @@ export const zonesTogether = defineFormula({
   source: SOURCES.energyBalance,
 });
 
-export const freshAir = defineFormula({
-  id: 'loop.fresh-air',
-  expr: 'T_amb + dT_stack',
-  gives: freshAirTerm,
+export const heatToFreshAir = defineFormula({
+  id: 'loop.heat-to-fresh-air',
+  expr: 'G * (T_f - T_amb - dT_stack)',
+  gives: { tex: '\\dot Q_f', quantity: 'heat', name: 'heat given off by the front exchanger' },
   terms: {
+    G: toFresh,
+    T_f: liquidIn,
     T_amb: temperature('T_{amb}', 'ambient temperature'),
     dT_stack: {
       tex: '\\Delta T_{stack}',
@@ -95,14 +130,6 @@ export const freshAir = defineFormula({
       name: 'rise of the air by what stands in front',
     },
   },
-  source: SOURCES.energyBalance,
-});
-
-export const heatToFreshAir = defineFormula({
-  id: 'loop.heat-to-fresh-air',
-  expr: 'G * (T_f - T_fresh)',
-  gives: { tex: '\\dot Q_f', quantity: 'heat', name: 'heat given off by the front exchanger' },
-  terms: { G: toFresh, T_f: liquidIn, T_fresh: freshAirTerm },
   source: SOURCES.energyBalance,
 });
 
@@ -119,21 +146,4 @@ export const frontDropLine = defineFormula({
     C_l: liquidRate,
   },
   source: SOURCES.energyBalance,
-});
-
-/** Liquid leaving the front exchanger, and how far above the day it still is. */
-export const frontApproach = defineFormula({
-  id: 'loop.front-approach',
-  expr: 'T_f - dT_f - T_amb',
-  gives: {
-    tex: '\\Delta T_{app}',
-    quantity: 'temperatureDifference',
-    name: 'liquid leaving above ambient',
-  },
-  terms: {
-    T_f: liquidIn,
-    dT_f: frontDropLine.gives,
-    T_amb: temperature('T_{amb}', 'ambient temperature'),
-  },
-  source: SOURCES.definition,
 });
