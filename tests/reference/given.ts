@@ -45,6 +45,23 @@ export class Given {
     return value as number[];
   }
 
+  texts(key: string): string[] {
+    const value = this.#take(key);
+    if (!Array.isArray(value) || value.some((item) => typeof item !== 'string'))
+      throw new Error(`input ${key} is not a list of texts`);
+    return value as string[];
+  }
+
+  /** Numbers by name. */
+  record(key: string): Record<string, number> {
+    const value = this.#take(key);
+    if (typeof value !== 'object' || value === null || Array.isArray(value))
+      throw new Error(`input ${key} is not a table`);
+    for (const item of Object.values(value))
+      if (typeof item !== 'number') throw new Error(`input ${key} holds more than numbers`);
+    return value as Record<string, number>;
+  }
+
   /** One of `table` by its name; a name that is not there is something the solver does not do. */
   oneOf<T>(key: string, table: Readonly<Record<string, T>>): T {
     const name = this.text(key);

@@ -11,6 +11,7 @@ import { lmtdAdapters } from './lmtd-worked-examples';
 import { louveredFinAdapters } from './louvered-fin';
 import { npshAdapters } from './npsh-available';
 import { operatingPointAdapters } from './operating-point';
+import { parameterEstimationAdapters } from './parameter-estimation';
 import { pipeFrictionAdapters } from './pipe-friction';
 import { pipePressureDropAdapters } from './pipe-pressure-drop';
 import { preferredNumbersAdapters } from './preferred-numbers';
@@ -37,6 +38,7 @@ export const adapters: Adapters = {
   'louvered-fin': louveredFinAdapters,
   'npsh-available': npshAdapters,
   'operating-point': operatingPointAdapters,
+  'parameter-estimation': parameterEstimationAdapters,
   'pipe-friction': pipeFrictionAdapters,
   'pipe-pressure-drop': pipePressureDropAdapters,
   'preferred-numbers': preferredNumbersAdapters,

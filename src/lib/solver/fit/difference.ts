@@ -27,7 +27,7 @@ export function differences(
   out: Float64Array,
 ): number {
   const m = at.length;
-  const moved = Float64Array.from(p);
+  const moved = p.slice();
   const above = new Float64Array(m);
   const below = new Float64Array(m);
   let evaluations = 0;

@@ -47,12 +47,7 @@ export function estimates(
   const m = fit.residuals.length;
   const freedom = Math.max(0, m - n);
   const s = noise ?? residualDeviation(fit);
-  const { norms, inverse } = scaledInverse(fit.jacobian, m, n);
-  const covariance = new Float64Array(n * n);
-  for (let i = 0; i < n; i++)
-    for (let j = 0; j < n; j++)
-      covariance[i * n + j] = (s * s * inverse[i * n + j]!) / (norms[i]! * norms[j]!);
-
+  const { norms, covariance } = covarianceOf(fit.jacobian, n, s);
   const deviation = (i: number) => {
     const variance = covariance[i * n + i]!;
     return norms[i]! > 0 && Number.isFinite(variance) ? Math.sqrt(variance) : Infinity;
@@ -78,9 +73,22 @@ export function estimates(
   return { parameters, covariance, correlation, residualDeviation: s, freedom, confidence };
 }
 
+/**
+ * Covariance s² (JᵀJ)⁻¹ of parameters from derivatives of the readings, one column after the other, and
+ * the norms of the columns. At the true parameters this is the bound of Cramér and Rao.
+ */
+export function covarianceOf(jacobian: Float64Array, n: number, s: number) {
+  const { norms, inverse } = scaledInverse(jacobian, jacobian.length / n, n);
+  const covariance = inverse.map((x, at) => {
+    const scale = norms[Math.floor(at / n)]! * norms[at % n]!;
+    return (s * s * x) / scale;
+  });
+  return { norms, covariance };
+}
+
 /** Norms of the columns and (JᵀJ)⁻¹ of the columns over their norms; Infinity along what is unknown. */
 function scaledInverse(jacobian: Float64Array, m: number, n: number) {
-  const J = Float64Array.from(jacobian);
+  const J = jacobian.slice();
   const norms = new Float64Array(n);
   for (let j = 0; j < n; j++) {
     const column = J.subarray(j * m, (j + 1) * m);

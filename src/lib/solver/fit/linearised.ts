@@ -39,8 +39,8 @@ export class Linearised {
     this.evaluations = problem.jacobian
       ? 0
       : differences(problem, { ...setUp, p, at: r, by }, this.J);
-    this.rs = Float64Array.from(r);
-    this.Js = Float64Array.from(this.J);
+    this.rs = r.slice();
+    this.Js = this.J.slice();
     rescale(this.rs, this.Js, loss);
     this.cost = lossSum(r, loss);
     this.norms = Float64Array.from({ length: n }, (_, j) =>
@@ -69,12 +69,12 @@ export class Linearised {
       const column = this.column(j);
       for (let i = 0; i < m; i++) columns[k * m + i] = column[i]! / this.units[j]!;
     });
-    return fold(columns, m, this.free.length, Float64Array.from(this.rs));
+    return fold(columns, m, this.free.length, this.rs.slice());
   }
 
   /** What the residuals become to first order after a step. */
   after(step: Float64Array): Float64Array {
-    const out = Float64Array.from(this.rs);
+    const out = this.rs.slice();
     for (let j = 0; j < step.length; j++) {
       const column = this.column(j);
       const h = step[j]!;

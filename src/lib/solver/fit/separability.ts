@@ -36,7 +36,7 @@ export function separability(
 ): Separability {
   const n = fit.names.length;
   const m = fit.jacobian.length / n;
-  const J = Float64Array.from(fit.jacobian);
+  const J = fit.jacobian.slice();
   for (let j = 0; j < n; j++) for (let i = 0; i < m; i++) J[j * m + i] = J[j * m + i]! * sizes[j]!;
   const { s, v } = fold(J, m, n, new Float64Array(m));
   const weak: WeakDirection[] = [];

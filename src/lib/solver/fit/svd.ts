@@ -18,7 +18,7 @@ const SWEEPS = 60;
  * @source one-sided Jacobi: Golub & Van Loan, Matrix Computations, 4th ed., sec. 8.6.3 (from memory)
  */
 export function singularValues(a: Float64Array, n: number): Svd {
-  const u = Float64Array.from(a);
+  const u = a.slice();
   const v = new Float64Array(n * n);
   for (let i = 0; i < n; i++) v[i * n + i] = 1;
   for (let sweep = 0, turned = true; turned && sweep < SWEEPS; sweep++) {

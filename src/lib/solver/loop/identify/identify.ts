@@ -1,0 +1,193 @@
+/** The loop's own numbers, found from its log. */
+import { InvalidInputError, type Note } from '../../errors';
+import { estimates, type Estimates } from '../../fit/estimates';
+import { leastSquares } from '../../fit/leastSquares';
+import { separability, type Separability } from '../../fit/separability';
+import type { LeastSquaresFit, Loss } from '../../fit/types';
+import { differenceNoise, nextCorrelation, robustDeviation } from './noise';
+import { ringProblem, usedRows, type Noise, type RingProblem, type Used } from './problem';
+import { readNotes } from './readNotes';
+import type { Prediction } from './simulate';
+import {
+  PARAMETERS,
+  type ChannelName,
+  type Channels,
+  type Drive,
+  type ParameterName,
+  type Parameters,
+  type RingModel,
+} from './types';
+
+export interface IdentifyRequest {
+  readonly model: RingModel;
+  readonly drive: Drive;
+  readonly channels: Channels;
+  /** Known values, and where those sought start from. */
+  readonly from: Parameters;
+  readonly free: readonly ParameterName[];
+  /** Standard deviation of each channel, K; a channel left out is estimated. */
+  readonly noise?: Noise;
+  /** In standard deviations of the noise. Left out: Huber's, from 2.5 on. */
+  readonly loss?: Loss;
+  readonly confidence?: number;
+  /** Readings not to be used: outside the span selected, marked as outliers, held out. */
+  readonly leaveOut?: (channel: ChannelName, row: number) => boolean;
+  readonly cancelled?: () => boolean;
+}
+
+/** What is left of one channel. */
+export interface ChannelResult {
+  readonly channel: ChannelName;
+  readonly noise: number;
+  /** Predicted less read, K, at every row; NaN where nothing was read. */
+  readonly residuals: Float64Array;
+  /** Rows the fit used. */
+  readonly rows: Int32Array;
+  /** Root mean square over those, K. */
+  readonly rms: number;
+  /** Correlation of a residual with the next. */
+  readonly nextCorrelation: number;
+}
+
+export interface Identified {
+  readonly parameters: Parameters;
+  readonly free: readonly ParameterName[];
+  /** Deviations and intervals of those sought, widened where the residuals hang together. */
+  readonly estimates: Estimates;
+  /** By how much; 1 where they do not. */
+  readonly widened: number;
+  readonly separability: Separability;
+  readonly prediction: Prediction;
+  readonly channels: readonly ChannelResult[];
+  readonly fit: LeastSquaresFit;
+  readonly notes: readonly Note[];
+}
+
+const LOSS: Loss = { kind: 'huber', scale: 2.5 };
+/** Rounds in which each channel's noise is taken from what the fit left. */
+const NOISE_ROUNDS = 2;
+
+/**
+ * Least squares of the ring on a log. Channels whose noise is not given are weighted by what the fit
+ * leaves of them, in rounds.
+ *
+ * @throws {@link InvalidInputError} where nothing is sought or read, or readings are fewer than parameters
+ */
+export function identify(request: IdentifyRequest): Identified {
+  const { channels, free, leaveOut, from } = request;
+  const used = usedRows(channels, leaveOut).filter(({ rows }) => rows.length > 0);
+  const count = used.reduce((sum, { rows }) => sum + rows.length, 0);
+  if (free.length === 0) throw new InvalidInputError('free', 'nothing is sought');
+  if (count <= free.length)
+    throw new InvalidInputError(
+      'log',
+      `${count} readings cannot tell ${free.length} parameters`,
+      count,
+    );
+
+  let noise = firstNoise(used, channels, request.noise);
+  let start: readonly number[] = free.map((name) => from[name]);
+  let problem!: RingProblem;
+  let fit!: LeastSquaresFit;
+  const given = used.every(({ channel }) => request.noise?.[channel] !== undefined);
+  for (let round = 0; round <= (given ? 0 : NOISE_ROUNDS); round++) {
+    problem = ringProblem({ ...request, used, noise, known: from });
+    fit = leastSquares(problem, {
+      start,
+      lower: free.map((name) => PARAMETERS[name].range[0]),
+      upper: free.map((name) => PARAMETERS[name].range[1]),
+      typical: free.map((name) => Math.abs(from[name]) || 1),
+      loss: request.loss ?? LOSS,
+      maxSteps: 200,
+      cancelled: request.cancelled,
+    });
+    if (fit.reason === 'cancelled') break;
+    if (!given && round < NOISE_ROUNDS) noise = leftNoise(used, fit, noise, request.noise);
+    start = Array.from(fit.parameters);
+  }
+  return read(request, problem, fit, used, noise);
+}
+
+function read(
+  request: IdentifyRequest,
+  problem: RingProblem,
+  fit: LeastSquaresFit,
+  used: readonly Used[],
+  noise: Noise,
+): Identified {
+  const parameters = problem.whole(fit.parameters);
+  const prediction = problem.predict(parameters);
+  let offset = 0;
+  const channels = used.map(({ channel, rows }): ChannelResult => {
+    const own = fit.residuals.subarray(offset, (offset += rows.length));
+    const sigma = noise[channel]!;
+    const residuals = prediction[channel].map((x, k) => x - request.channels[channel]![k]!);
+    const rms = sigma * Math.sqrt(own.reduce((sum, r) => sum + r * r, 0) / own.length);
+    return { channel, noise: sigma, residuals, rows, rms, nextCorrelation: nextCorrelation(own) };
+  });
+  const plain = estimates(fit, { confidence: request.confidence });
+  const widened = widening(channels);
+  const scaled =
+    widened > 1
+      ? estimates(fit, { confidence: request.confidence, noise: plain.residualDeviation * widened })
+      : plain;
+  const apart = separability(fit, {
+    sizes: request.free.map((name) => size(name, parameters[name])),
+    noise: scaled.residualDeviation,
+  });
+  const identified = {
+    parameters,
+    free: request.free,
+    estimates: scaled,
+    widened,
+    separability: apart,
+    prediction,
+    channels,
+    fit,
+  };
+  return { ...identified, notes: readNotes(identified) };
+}
+
+/** What counts as a change by itself: the value; for a starting temperature 10 K. */
+const size = (name: ParameterName, value: number) =>
+  name.endsWith('Start')
+    ? 10
+    : name === 'soakHeat'
+      ? Math.max(100, Math.abs(value))
+      : Math.abs(value);
+
+/**
+ * √((1 + ρ)/(1 - ρ)): readings that hang together tell as much as fewer that do not. Only where ρ is
+ * larger than chance.
+ * @source effective sample size of a first-order process, any text of time series
+ */
+function widening(channels: readonly ChannelResult[]): number {
+  const all = channels.reduce((sum, { rows }) => sum + rows.length, 0);
+  const rho = channels.reduce((sum, c) => sum + (c.nextCorrelation * c.rows.length) / all, 0);
+  return rho > 3 / Math.sqrt(all) ? Math.sqrt((1 + rho) / (1 - Math.min(rho, 0.999))) : 1;
+}
+
+function firstNoise(used: readonly Used[], channels: Channels, given: Noise | undefined): Noise {
+  const noise: Partial<Record<ChannelName, number>> = {};
+  for (const { channel, rows } of used) {
+    const readings = Float64Array.from(rows, (row) => channels[channel]![row]!);
+    // A channel without any noise would carry the fit alone.
+    noise[channel] = given?.[channel] ?? Math.max(differenceNoise(readings) || 0, 0.05);
+  }
+  return noise;
+}
+
+function leftNoise(
+  used: readonly Used[],
+  fit: LeastSquaresFit,
+  before: Noise,
+  given: Noise | undefined,
+): Noise {
+  const noise: Partial<Record<ChannelName, number>> = {};
+  let offset = 0;
+  for (const { channel, rows } of used) {
+    const own = fit.residuals.subarray(offset, (offset += rows.length));
+    noise[channel] = given?.[channel] ?? Math.max(1e-3, before[channel]! * robustDeviation(own));
+  }
+  return noise;
+}
