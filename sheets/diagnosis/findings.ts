@@ -3,11 +3,14 @@ import { CHANNELS } from '$lib/solver/diagnosis/channels';
 import type { Cause, Diagnosis } from '$lib/solver/diagnosis/rank';
 import { plusMinusOf } from '$lib/solver/diagnosis/severity';
 import { q, say, type Finding, type Sentence } from '../types';
+import { eitherOr } from './eitherOr';
 import type { Study } from './study';
 import { causeName, readingName } from './words';
 
 /** Sure enough to act on (common practice). */
 const SURE = 0.5;
+/** So sure that nothing more need be read. */
+const DECIDED = 0.9;
 /** Fewer than this much of the doubt is not worth a walk round the vehicle. */
 const WORTH_THE_WALK = 0.05;
 const NAMED = 4;
@@ -18,8 +21,10 @@ export function findings(study: Study): Finding[] {
   const { diagnosis } = study;
   return [
     ...(diagnosis.contradicts ? [contradiction(diagnosis)] : [leading(diagnosis)]),
+    ...(diagnosis.contradicts ? [] : eitherOr(study)),
     ...tie(diagnosis),
     ...next(study),
+    ...heldVolts(study),
     ...unused(diagnosis),
     {
       code: 'one-fault',
@@ -43,8 +48,23 @@ function leading(diagnosis: Diagnosis): Finding {
     sentence: [
       ...say`${quoted(first)} fits the readings best, with ${q(probability, 'percent')}. ${fault?.sign ?? ''}`,
       ...bad,
+      ...(diagnosis.set.length === 1 && probability > DECIDED && !healthy
+        ? [` That decides it: nothing else on the list comes near.`]
+        : []),
     ],
   };
+}
+
+/** Volts on the plug follow the flow where the feed is worked out; the faults are solved without that. */
+function heldVolts({ voltsHeld }: Study): Finding[] {
+  if (voltsHeld === null) return [];
+  return [
+    {
+      code: 'volts-held',
+      level: 'info',
+      sentence: say`The volts at the pump are worked out from its feed and move a little with the flow. Here they are held at ${q(voltsHeld, 'voltage')}, those of the loop as described, for every fault that does not itself act on the supply.`,
+    },
+  ];
 }
 
 function contradiction({ causes, worst }: Diagnosis): Finding {

@@ -16,6 +16,8 @@ export interface Study {
   readonly next: readonly NextMeasurement[];
   /** Null: in and out were not both read, or lie outside the coolant's range. */
   readonly exchanger: ExchangerReading | null;
+  /** Volts on the plug that every fault is solved with, where they would follow the flow, V; else null. */
+  readonly voltsHeld: number | null;
 }
 
 /** Every fault is solved in the background; readings only weigh what is kept here. */
@@ -44,12 +46,19 @@ function study(side: Side): Outcome<Study> | null {
   if (readings.length === 0) return null;
   if (!side.prepared.ok) return side.prepared;
   const conditions = toConditions(side.values);
+  const { fixedPump, pump } = side.prepared.value.hydraulics;
   try {
     const diagnosis = diagnose(side.loop, readings, conditions);
     const next = nextMeasurements(diagnosis, conditions);
     return {
       ok: true,
-      value: { conditions, diagnosis, next, exchanger: exchangerOf(side, diagnosis, conditions) },
+      value: {
+        conditions,
+        diagnosis,
+        next,
+        exchanger: exchangerOf(side, diagnosis, conditions),
+        voltsHeld: fixedPump ? null : pump.volts,
+      },
     };
   } catch (thrown) {
     return { ok: false, problem: problemOf(thrown, 'US') };

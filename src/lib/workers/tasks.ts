@@ -1,5 +1,6 @@
 /** Work too long for the page's own thread. Each takes one side of a job and gives plain data. */
 import type { Side } from '$lib/job/evaluate';
+import { eventDrive, type EventDrive } from '$lib/job/toDrive';
 import { toConditions } from '$lib/job/toReadings';
 import { faultGrid, type Shown } from '$lib/solver/diagnosis/grid';
 import { suctionPicture, type SuctionPicture } from '$lib/solver/suction/picture';
@@ -10,10 +11,13 @@ export interface TaskResult {
   readonly faults: readonly (readonly Shown[])[];
   /** Null where the loop cannot be prepared. */
   readonly suction: SuctionPicture | null;
+  readonly drive: EventDrive | null;
 }
 export type TaskName = keyof TaskResult;
 
 export const TASKS: { readonly [K in TaskName]: (side: Side) => TaskResult[K] } = {
   faults: (side) => faultGrid(side.loop, toConditions(side.values)).map(({ shown }) => shown),
+  drive: ({ prepared, request, values }) =>
+    prepared.ok && request.ok ? eventDrive(values, prepared.value, request.value) : null,
   suction: ({ prepared }) => (prepared.ok ? suctionPicture(prepared.value) : null),
 };

@@ -4,6 +4,7 @@ import { chargeCooler } from './chargeCooler';
 import { coolant } from './coolant';
 import { cruise, pull, traffic } from './duties';
 import { engine } from './engine';
+import { events } from './events';
 import { fans } from './fans';
 import { feed } from './feed';
 import { feedDraw } from './feedDraw';
@@ -48,6 +49,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   airPath,
   soak,
   schedule,
+  events,
   limits,
   measuredOnce,
   measuredTraffic,

@@ -25,6 +25,7 @@ export type GroupId =
   | 'airPath'
   | 'soak'
   | 'schedule'
+  | 'events'
   | 'limits'
   | 'runaway'
   | 'measuredOnce'

@@ -50,3 +50,13 @@ export function teeth(history: EventHistory): [number, number][] {
   });
   return peaks;
 }
+
+/** A column at time `t`, straight between its points; at a jump, as it was before. */
+export function eventValueAt({ t: times, ...columns }: EventHistory, column: Column, t: number) {
+  const values = columns[column];
+  const i = times.findIndex((time) => time >= t);
+  if (i < 0) return values.at(-1)!;
+  if (i === 0) return values[0]!;
+  const share = (t - times[i - 1]!) / (times[i]! - times[i - 1]!);
+  return values[i - 1]! + share * (values[i]! - values[i - 1]!);
+}
