@@ -57,9 +57,13 @@ interface Stored {
 
 /** A store of jobs on a shelf. `now` is a parameter so that tests can fix the time. */
 export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
+  /** What was written last: the open job, found unchanged at nearly every edit. */
+  let latest: { readonly text: string; readonly stored: Stored } | null = null;
   const read = (id: string): Stored | 'missing' | 'damaged' => {
     const text = shelf.getItem(JOB + id);
-    return text === null ? 'missing' : (parseStored(text) ?? 'damaged');
+    if (text === null) return 'missing';
+    if (text === latest?.text) return latest.stored;
+    return parseStored(text) ?? 'damaged';
   };
 
   /** A damaged job is never deleted: it is put under another key, whole, and left for rescue. */
@@ -124,8 +128,10 @@ export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
       if (stored === 'damaged') setAside(id);
       const next = revision + 1;
       const record: Stored = { revision: next, saved: now(), file: writeJob(job) };
+      const text = JSON.stringify(record);
       try {
-        shelf.setItem(JOB + id, JSON.stringify(record));
+        shelf.setItem(JOB + id, text);
+        latest = { text, stored: record };
         return { ok: true, revision: next };
       } catch (thrown) {
         return isQuota(thrown)

@@ -1,4 +1,5 @@
 /** Rates of change of the transient's nodes. */
+import type { LazyTable } from '../numerics/lazyTable';
 import { COEFFICIENTS, K, type Forcing } from './forcing';
 import type { NodeCapacities } from './thermalMass';
 import type { Loop } from './types';
@@ -52,7 +53,10 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
   const T_e = soak.engineTemperature;
   const G_h = soak.hoseConductance;
   const G_r = soak.reservoirConductance;
+  /** Coefficients, and where they were read: most changes of a state leave T_out alone. */
   const k = new Float64Array(COEFFICIENTS);
+  let readAt = NaN;
+  let readFrom: LazyTable | null = null;
   const reading: Reading = {
     T_out: 0,
     coolerIn: 0,
@@ -70,7 +74,11 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
     const fl = y[3]!;
     const fm = y[4]!;
     const T_out = s * fl + (1 - s) * tank;
-    forcing.table.at(T_out, k);
+    if (T_out !== readAt || forcing.table !== readFrom) {
+      forcing.table.at(T_out, k);
+      readAt = T_out;
+      readFrom = forcing.table;
+    }
     const C = k[K.C]!;
     const flows = C > 0;
     const pump = flows ? (forcing.pumpHeatVaries ? k[K.pumpHeat]! : forcing.pumpHeat) : 0;

@@ -66,6 +66,7 @@ export function warmUp(
       const problem = {
         dimension: STATES,
         autonomous: true,
+        unused: [NODE.heatIn, NODE.heatOut],
         rhs: (_t: number, x: Float64Array, out: Float64Array) => net.rates(force, x, out),
       };
       const events = [limit.event];

@@ -12,7 +12,7 @@ const LOOKS = 4;
 
 /**
  * The earliest crossing on the last step of `dense`, from `t` to `tNext`; null if there is none.
- * `before` holds the values at `t` and is brought up to `tNext`.
+ * `before` holds the values at `t` and is brought up to `tNext`; `y` is written over.
  * A value that starts at exactly zero has not crossed.
  */
 export function locate(
@@ -21,9 +21,9 @@ export function locate(
   dense: DenseSolution,
   t: number,
   tNext: number,
+  y: Float64Array,
 ): { readonly index: number; readonly t: number } | null {
   if (events.length === 0) return null;
-  const y = new Float64Array(dense.dimension);
   const step = dense.steps - 1;
   let low = t;
   for (let look = 1; look <= LOOKS; look++) {

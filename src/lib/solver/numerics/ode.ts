@@ -8,6 +8,7 @@ import { locate, type OdeEvent } from './event';
 import { luFactor, luSolve } from './lu';
 import { RODAS4 } from './rodas4';
 import { stepFactor, type StepMemory } from './stepControl';
+import { giveWorkspace, takeWorkspace } from './workspace';
 
 export interface OdeProblem {
   readonly dimension: number;
@@ -49,7 +50,15 @@ export interface OdeResult {
   readonly rhsCalls: number;
 }
 
-const { stages, gamma, alpha, gammaSum, a, c, dense2, dense3 } = RODAS4;
+const { stages, gamma, alpha, gammaSum, dense2, dense3 } = RODAS4;
+/** Rows of the triangles of coefficients, one after the other. */
+const flat = (rows: readonly (readonly number[])[]) =>
+  Float64Array.from(
+    { length: stages * stages },
+    (_, i) => rows[Math.floor(i / stages)]![i % stages] ?? 0,
+  );
+const a = flat(RODAS4.a);
+const c = flat(RODAS4.c);
 
 /**
  * Integrate from `t0` to `t1` > `t0`.
@@ -74,14 +83,8 @@ export function integrate(
   let t = t0;
   let y = Float64Array.from(y0);
   let next = new Float64Array(n);
-  const f = new Float64Array(n);
-  const shifted = new Float64Array(n);
-  const slope = new Float64Array(n);
-  const fTime = new Float64Array(n);
-  const jacobian = new Float64Array(n * n);
-  const matrix = new Float64Array(n * n);
-  const pivot = new Int32Array(n);
-  const u = new Float64Array(stages * n);
+  const workspace = takeWorkspace(n);
+  const { f, shifted, slope, fTime, jacobian, matrix, pivot, u, look } = workspace;
   let rhsCalls = 0;
   let steps = 0;
   let rejected = 0;
@@ -90,16 +93,10 @@ export function integrate(
     rhsCalls++;
     problem.rhs(at, x, out);
   };
-  const end = (reason: OdeReason, event: number | null = null): OdeResult => ({
-    reason,
-    t,
-    y,
-    event,
-    dense,
-    steps,
-    rejected,
-    rhsCalls,
-  });
+  const end = (reason: OdeReason, event: number | null = null): OdeResult => {
+    giveWorkspace(n, workspace);
+    return { reason, t, y, event, dense, steps, rejected, rhsCalls };
+  };
 
   rhs(t, y, f);
   if (!allFinite(f) || !allFinite(y)) return end('not-finite');
@@ -128,14 +125,13 @@ export function integrate(
     let ok = luFactor(matrix, n, pivot);
 
     for (let stage = 0; ok && stage < stages; stage++) {
-      const aRow = a[stage]!;
-      const cRow = c[stage]!;
+      const row = stage * stages;
       const o = stage * n;
       if (stage === 0) slope.set(f);
       else {
         for (let i = 0; i < n; i++) {
           let sum = y[i]!;
-          for (let j = 0; j < stage; j++) sum += aRow[j]! * u[j * n + i]!;
+          for (let j = 0, p = i; j < stage; j++, p += n) sum += a[row + j]! * u[p]!;
           next[i] = sum;
         }
         rhs(t + alpha[stage]! * h, next, slope);
@@ -143,7 +139,7 @@ export function integrate(
       const timeWeight = h * gammaSum[stage]!;
       for (let i = 0; i < n; i++) {
         let sum = 0;
-        for (let j = 0; j < stage; j++) sum += cRow[j]! * u[j * n + i]!;
+        for (let j = 0, p = i; j < stage; j++, p += n) sum += c[row + j]! * u[p]!;
         u[o + i] = slope[i]! + sum / h + timeWeight * fTime[i]!;
       }
       luSolve(matrix, n, pivot, u, o);
@@ -183,7 +179,7 @@ export function integrate(
       dense.put(offset, i, y[i]!, next[i]!, q2, q3);
     }
     const tNext = last ? t1 : t + h;
-    const found = locate(events, before, dense, t, tNext);
+    const found = locate(events, before, dense, t, tNext, look);
     [y, next] = [next, y];
     t = tNext;
     if (found) {

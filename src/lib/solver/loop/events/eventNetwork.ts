@@ -2,6 +2,7 @@
 import { heatOfVaporisation } from '../../fluids/vaporisation';
 import { ICE_POINT } from '../../fluids/ice';
 import type { ThermalBreaker } from '../../feed/breaker';
+import type { LazyTable } from '../../numerics/lazyTable';
 import { COEFFICIENTS, K } from '../forcing';
 import type { NodeCapacities } from '../thermalMass';
 import type { Loop } from '../types';
@@ -65,7 +66,10 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
   const { vapour, breaker: iBreaker, bay: iBay, cells: N, firstCell } = layout;
   const latent = vapour >= 0 ? heatOfVaporisation(T_b) : NaN;
   const lastCell = (run: number) => firstCell + (run + 1) * N - 1;
+  /** Coefficients, and where they were read: most changes of a state leave T_out alone. */
   const k = new Float64Array(COEFFICIENTS);
+  let readAt = NaN;
+  let readFrom: LazyTable | null = null;
   const reading: EventReading = {
     reservoir: 0,
     T_out: 0,
@@ -111,7 +115,11 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     const bay = iBay >= 0 ? y[iBay]! : base.bayAir;
     const back = N > 0 ? y[lastCell(3)]! : fl;
     const T_out = s * back + (1 - s) * tank;
-    base.table.at(T_out, k);
+    if (T_out !== readAt || base.table !== readFrom) {
+      base.table.at(T_out, k);
+      readAt = T_out;
+      readFrom = base.table;
+    }
     const C = k[AT.C]!;
     const flows = C > 0;
     const pump = flows ? (base.pumpHeatVaries ? k[AT.pumpHeat]! : base.pumpHeat) : 0;
