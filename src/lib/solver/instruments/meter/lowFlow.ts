@@ -1,0 +1,82 @@
+/** Where a meter stops telling the truth: its slip at low flow, and the reach of the pulse input. */
+import type { KFactor } from './kFactor';
+
+/**
+ * Straight line of frequency over flow, weighted like the runs: a turbine held back by its bearing turns
+ * only above some flow and stays that much behind.
+ */
+export interface SlipLine {
+  /** Pulses per volume far above the slip, 1/m³. */
+  readonly K: number;
+  /** Flow at which the line reaches zero, m³/s; negative where K rises towards low flow. */
+  readonly slip: number;
+  /** Standard deviation of the slip, m³/s. */
+  readonly slipSigma: number;
+}
+
+/** Flows must span this ratio before a line through them says anything of low flow. */
+export const SPAN_AT_LEAST = 2;
+
+/**
+ * Slip from runs at different flows: f = K (Q - Q_0), least squares with weights by the ± of each run.
+ * Null with fewer than three runs, or where their flows lie within {@link SPAN_AT_LEAST}.
+ *
+ * The law is a stated model (a constant drag of the bearing), common practice, no source.
+ */
+export function slipLine({ runs }: KFactor): SlipLine | null {
+  const flows = runs.map((r) => r.flow);
+  if (runs.length < 3 || Math.max(...flows) < SPAN_AT_LEAST * Math.min(...flows)) return null;
+  let S = 0;
+  let Sx = 0;
+  let Sy = 0;
+  let Sxx = 0;
+  let Sxy = 0;
+  for (const { flow: x, frequency: y, share } of runs) {
+    // Of the frequency at that flow, one standard deviation.
+    const sigma = (share * y) / 2;
+    const w = 1 / (sigma * sigma);
+    S += w;
+    Sx += w * x;
+    Sy += w * y;
+    Sxx += w * x * x;
+    Sxy += w * x * y;
+  }
+  const determinant = S * Sxx - Sx * Sx;
+  const K = (S * Sxy - Sx * Sy) / determinant;
+  const intercept = (Sxx * Sy - Sx * Sxy) / determinant;
+  return { K, slip: -intercept / K, slipSigma: Math.sqrt(Sxx / determinant) / K };
+}
+
+/**
+ * Flow above which the meter reads low by less than `share`: below it the one K-factor does not hold.
+ *
+ * @formula Q_low = Q_0 / x
+ * @symbol Q_0 - slip, m³/s
+ * @symbol x - allowed share, 1
+ * @returns m³/s; 0 for a meter without slip
+ */
+export const linearAbove = (slip: number, share: number): number => Math.max(0, slip) / share;
+
+/** What the pulse input does with a frequency. */
+export type InputState = 'counts' | 'too-fast' | 'too-slow';
+
+export interface PulseInput {
+  /** Highest frequency it counts, Hz. */
+  readonly highest: number;
+  /** Lowest it takes for a flow at all, Hz: slower pulses read as standing still. */
+  readonly lowest: number;
+}
+
+/** @returns what that input does with pulses at `frequency`, Hz */
+export const inputState = (frequency: number, { highest, lowest }: PulseInput): InputState =>
+  frequency > highest ? 'too-fast' : frequency < lowest ? 'too-slow' : 'counts';
+
+/**
+ * Step of the flow as read by an input that counts whole pulses over a gate.
+ *
+ * @formula dQ = 1 / (K * t_g)
+ * @symbol K - pulses per volume, 1/m³
+ * @symbol t_g - gate, s
+ * @returns m³/s
+ */
+export const flowStep = (K: number, gate: number): number => 1 / (K * gate);

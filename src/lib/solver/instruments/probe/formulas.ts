@@ -1,0 +1,278 @@
+/** Lines of the divider and of the two baths. Each is tied by a test to the function the solver calls. */
+import { GRADIENT_HEIGHT, PRESSURE_EXPONENT, STANDARD_ATMOSPHERE } from '../../air/atmosphere';
+import { defineFormula, type Formula, type Term } from '../../formula';
+import { SOURCES } from '../../sources';
+import { boilPoint } from './boilPoint';
+import { sensitivity, type Probe } from './probe';
+
+const ohms = (tex: string, name: string): Term => ({ tex, quantity: 'resistance', name });
+const temperature = (tex: string, name: string): Term => ({ tex, quantity: 'temperature', name });
+
+const R = ohms('R', 'probe in that bath');
+const R_B = ohms('R_b', 'bias resistor in the circuit');
+const R_BA = ohms('R_{ba}', 'bias that the reader’s table assumes');
+const R_SHOWN = ohms('R_s', 'probe at the temperature shown, by the reader’s table');
+const ALPHA: Term = { tex: '\\alpha', quantity: 'perKelvin', name: 'share lost per kelvin' };
+const SUPPLY: Term = { tex: 'V_s', quantity: 'voltage', name: 'supply of the divider' };
+
+/** Pressure here from a weather report: `stationPressure`. */
+export const stationPressureFormula = defineFormula({
+  id: 'probe.station-pressure',
+  expr: 'p_0 * ((p_r / p_0)^(1 / n) - h / H)^n',
+  gives: { tex: 'p_a', quantity: 'pressure', name: 'pressure of the air here' },
+  terms: {
+    p_0: {
+      tex: 'p_0',
+      quantity: 'pressure',
+      name: 'standard pressure at sea level',
+      fixed: STANDARD_ATMOSPHERE.p0,
+    },
+    p_r: { tex: 'p_r', quantity: 'pressure', name: 'pressure as reported, for sea level' },
+    n: { tex: 'n', quantity: 'ratio', name: 'exponent', fixed: PRESSURE_EXPONENT },
+    h: { tex: 'h', quantity: 'altitude', name: 'altitude' },
+    H: {
+      tex: 'H',
+      quantity: 'altitude',
+      name: 'standard temperature over its gradient',
+      fixed: GRADIENT_HEIGHT,
+    },
+  },
+  source: SOURCES.altimeter,
+});
+
+/** Boil point of water: `boilPoint`. */
+export const boilPointFormula = defineFormula({
+  id: 'probe.boil-point',
+  expr: 'T_sat(p_a)',
+  gives: temperature('T_b', 'water at an open boil'),
+  terms: { p_a: { tex: 'p_a', quantity: 'pressure', name: 'pressure of the air here' } },
+  functions: {
+    T_sat: {
+      tex: 'T_{sat}',
+      says: 'saturation temperature of water, as in any steam table (IAPWS-IF97, region 4)',
+      takes: ['pressure'],
+      gives: 'temperature',
+      call: (p) => boilPoint(p!),
+    },
+  },
+  source: SOURCES.iapwsIF97,
+});
+
+/** Resistance by the Beta law: `betaResistance`. */
+export const betaResistanceFormula = defineFormula({
+  id: 'probe.beta-resistance',
+  expr: 'R_25 * exp(beta * (1 / T - 1 / T_25))',
+  gives: ohms('R', 'probe'),
+  terms: {
+    R_25: ohms('R_{25}', 'probe at 25 °C'),
+    beta: { tex: '\\beta', quantity: 'beta', name: 'Beta of the probe' },
+    T: { tex: 'T', quantity: 'absoluteTemperature', name: 'temperature' },
+    T_25: { tex: 'T_{25}', quantity: 'absoluteTemperature', name: '25 °C', fixed: 298.15 },
+  },
+  source: SOURCES.betaLaw,
+});
+
+/** One over the absolute temperature: one side of the law of Steinhart and Hart. */
+export const reciprocalTemperature = defineFormula({
+  id: 'probe.reciprocal-temperature',
+  expr: '1 / T',
+  gives: { tex: '1/T', quantity: 'perKelvin', name: 'one over the absolute temperature' },
+  terms: { T: { tex: 'T', quantity: 'absoluteTemperature', name: 'temperature' } },
+  source: SOURCES.definition,
+});
+
+/** The other side: `steinhartHartTemperature`. */
+export const steinhartHartFormula = defineFormula({
+  id: 'probe.steinhart-hart',
+  expr: 'A + B * log(R / R_u) + C * log(R / R_u)^3',
+  gives: { tex: '1/T', quantity: 'perKelvin', name: 'one over the absolute temperature' },
+  terms: {
+    A: { tex: 'A', quantity: 'perKelvin', name: 'first coefficient' },
+    B: { tex: 'B', quantity: 'perKelvin', name: 'second coefficient' },
+    C: { tex: 'C', quantity: 'perKelvin', name: 'third coefficient' },
+    R: ohms('R', 'probe'),
+    R_u: { ...ohms('R_u', 'one ohm'), fixed: 1 },
+  },
+  source: SOURCES.steinhartHart,
+});
+
+/** Resistance read from a table of points, where there is no closed law. */
+export const tableResistance = (probe: Probe, whose: string): Formula<'T'> =>
+  defineFormula({
+    id: 'probe.table-resistance',
+    expr: 'R_p(T)',
+    gives: ohms('R', whose),
+    terms: { T: temperature('T', 'temperature') },
+    functions: {
+      R_p: {
+        tex: 'R_p',
+        says: `${whose}: between its points 1/T runs smoothly and monotone against ln R`,
+        takes: ['temperature'],
+        gives: 'resistance',
+        call: (T) => probe.resistance(T!),
+      },
+    },
+    source: SOURCES.probeTable,
+  });
+
+/** Temperature that a reader shows for a resistance. */
+export const readerShows = (table: Probe): Formula<'R'> =>
+  defineFormula({
+    id: 'probe.reader-shows',
+    expr: 'T_r(R)',
+    gives: temperature('T_r', 'reader shows'),
+    terms: { R: ohms('R', 'resistance the reader believes') },
+    functions: {
+      T_r: {
+        tex: 'T_r',
+        says: 'the reader’s table: the law above, solved for the temperature',
+        takes: ['resistance'],
+        gives: 'temperature',
+        call: (ohm) => table.temperature(ohm!),
+      },
+    },
+    source: SOURCES.definition,
+  });
+
+/** Share of its resistance that a probe loses per kelvin, by its law. */
+export const sensitivityFormula = (probe: Probe): Formula<'T'> =>
+  defineFormula({
+    id: 'probe.sensitivity',
+    expr: 'alpha_p(T)',
+    gives: ALPHA,
+    terms: { T: temperature('T', 'temperature shown') },
+    functions: {
+      alpha_p: {
+        tex: '\\alpha_p',
+        says: 'from the probe’s law at two temperatures a tenth of a kelvin apart: ln(R₁/R₂) over 0.1 K',
+        takes: ['temperature'],
+        gives: 'perKelvin',
+        call: (T) => sensitivity(probe, T!),
+      },
+    },
+    source: SOURCES.definition,
+  });
+
+/** Two resistances side by side: `parallel`. */
+export const sideBySide = defineFormula({
+  id: 'probe.side-by-side',
+  expr: 'R_1 * R_2 / (R_1 + R_2)',
+  gives: ohms('R', 'side by side'),
+  terms: { R_1: ohms('R_1', 'one'), R_2: ohms('R_2', 'the other') },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** Bias of the reader's table, from one bath, where the one in the circuit is known: see `biasOf`. */
+export const assumedBias = defineFormula({
+  id: 'probe.assumed-bias',
+  expr: 'R_b * R_s / R',
+  gives: R_BA,
+  terms: { R_b: R_B, R_s: R_SHOWN, R },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** Bias in the circuit, from one bath, where that of the reader's table is stated: `biasOf`. */
+export const biasInCircuit = defineFormula({
+  id: 'probe.bias-in-circuit',
+  expr: 'R_ba * R / R_s',
+  gives: R_B,
+  terms: { R_ba: R_BA, R_s: R_SHOWN, R },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** ± of a bias from one bath: `biasShare`. */
+export const biasShareFormula = defineFormula({
+  id: 'probe.bias-share',
+  expr: 'u * alpha',
+  gives: { tex: 's', quantity: 'percent', name: '± of that bias' },
+  terms: {
+    u: { tex: 'u', quantity: 'temperatureDifference', name: '± of the reading against the truth' },
+    alpha: ALPHA,
+  },
+  source: SOURCES.gum,
+});
+
+const shares = {
+  s_1: { tex: 's_1', quantity: 'percent', name: '± from the ice' },
+  s_2: { tex: 's_2', quantity: 'percent', name: '± from the boil' },
+} as const;
+
+/** Both baths together: `combinedBias`. */
+export const combinedBiasFormula = defineFormula({
+  id: 'probe.combined-bias',
+  expr: 'R_1 * exp(log(R_2 / R_1) * s_1^2 / (s_1^2 + s_2^2))',
+  gives: ohms('R', 'bias by both baths'),
+  terms: { R_1: ohms('R_1', 'by the ice'), R_2: ohms('R_2', 'by the boil'), ...shares },
+  source: SOURCES.weightedMean,
+});
+
+/** Its ±: `combinedBias`. */
+export const combinedShareFormula = defineFormula({
+  id: 'probe.combined-share',
+  expr: 's_1 * s_2 / sqrt(s_1^2 + s_2^2)',
+  gives: { tex: 's', quantity: 'percent', name: '± of the bias by both baths' },
+  terms: shares,
+  source: SOURCES.weightedMean,
+});
+
+/** What the reader takes the probe for, its bias being another than assumed. */
+export const believedFormula = defineFormula({
+  id: 'probe.believed',
+  expr: 'R * R_ba / R_b',
+  gives: ohms('R_s', 'resistance the reader believes'),
+  terms: { R, R_ba: R_BA, R_b: R_B },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** Volts at the input: `inputVolts`. */
+export const inputVoltsFormula = defineFormula({
+  id: 'probe.input-volts',
+  expr: 'V_s * R / (R + R_b)',
+  gives: { tex: 'V', quantity: 'voltage', name: 'volts at the input' },
+  terms: { V_s: SUPPLY, R, R_b: R_B },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** Temperature of one count: `degreesPerCount`. */
+export const degreesPerCountFormula = defineFormula({
+  id: 'probe.degrees-per-count',
+  expr: '(R + R_b)^2 / (R * R_b * alpha * n)',
+  gives: { tex: '\\Delta T_n', quantity: 'temperatureDifference', name: 'one count' },
+  terms: {
+    R,
+    R_b: R_B,
+    alpha: ALPHA,
+    n: { tex: 'n', quantity: 'count', name: 'highest count of the converter' },
+  },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** Heat in the probe: `probePower`. */
+export const probePowerFormula = defineFormula({
+  id: 'probe.power',
+  expr: 'V_s^2 * R / (R + R_b)^2',
+  gives: { tex: 'P', quantity: 'electricPower', name: 'heat made in the probe' },
+  terms: { V_s: SUPPLY, R, R_b: R_B },
+  source: SOURCES.ohmKirchhoff,
+});
+
+/** Rise of the probe: `selfHeating`. */
+export const selfHeatingFormula = defineFormula({
+  id: 'probe.self-heating',
+  expr: 'P / delta',
+  gives: { tex: '\\Delta T_h', quantity: 'temperatureDifference', name: 'rise of the probe' },
+  terms: {
+    P: { tex: 'P', quantity: 'electricPower', name: 'heat made in the probe' },
+    delta: { tex: '\\delta', quantity: 'dissipation', name: 'dissipation constant' },
+  },
+  source: SOURCES.definition,
+});
+
+/** Bias in the middle of a probe's resistances: `balancedBias`. */
+export const balancedBiasFormula = defineFormula({
+  id: 'probe.balanced-bias',
+  expr: 'sqrt(R_1 * R_2)',
+  gives: ohms('R_m', 'bias that suits both ends'),
+  terms: { R_1: ohms('R_1', 'probe in ice'), R_2: ohms('R_2', 'probe at boil') },
+  source: SOURCES.commonPractice,
+});

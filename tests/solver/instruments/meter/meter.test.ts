@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest';
+import { InvalidInputError, OutOfRangeError } from '$lib/solver/errors';
+import { kFactor, kOfRun, type BucketErrors } from '$lib/solver/instruments/meter/kFactor';
+import { flowStep, inputState, linearAbove, slipLine } from '$lib/solver/instruments/meter/lowFlow';
+import {
+  flowWithMeter,
+  meterK,
+  meterLoss,
+  straightLength,
+} from '$lib/solver/instruments/meter/meterInLoop';
+import { hydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
+import { gaussianNoise } from './noise';
+import { exampleLoop } from '../../loop/example';
+import { steady } from '$lib/solver/loop/steady';
+
+const L = 1e-3;
+const errors: BucketErrors = { volume: 0.1 * L, time: 0.3, pulses: 2, bucket: 0.01 };
+
+describe('K of one run', () => {
+  it('is pulses over volume, its ± the root of the squared shares', () => {
+    const { K, share, flow, frequency } = kOfRun(
+      { volume: 10 * L, time: 20, pulses: 4500 },
+      errors,
+      'whole-run',
+    );
+    expect(K * L).toBeCloseTo(450, 12);
+    // By hand: 2/4500 = 0.0444 %, 0.1/10 = 1 %; together 1.00099 %.
+    expect(share * 100).toBeCloseTo(1.00099, 4);
+    expect(flow / L).toBeCloseTo(0.5, 12);
+    expect(frequency).toBe(225);
+  });
+  it('counts the watch only where the count is by the watch', () => {
+    const run = { volume: 10 * L, time: 20, pulses: 4500 };
+    // And 0.3/20 = 1.5 %: together 1.80333 %.
+    const by = kOfRun(run, errors, 'by-watch');
+    expect(by.share * 100).toBeCloseTo(1.80333, 4);
+  });
+  it('agrees with the spread of simulated runs', () => {
+    const noise = gaussianNoise(20250101);
+    const truth = { volume: 10 * L, time: 20, pulses: 4500 };
+    const { K, share } = kOfRun(truth, errors, 'by-watch');
+    const seen = Array.from({ length: 20000 }, () => {
+      // A ± is two standard deviations.
+      const frequency = (truth.pulses + (noise() * errors.pulses) / 2) / truth.time;
+      const time = truth.time + (noise() * errors.time) / 2;
+      return (frequency * time) / (truth.volume + (noise() * errors.volume) / 2);
+    });
+    const sd = Math.sqrt(seen.reduce((s, k) => s + (k - K) ** 2, 0) / seen.length);
+    // Standard error of a standard deviation from 20,000 values is 0.5 %.
+    expect(Math.abs((2 * sd) / K / share - 1)).toBeLessThan(0.02);
+  });
+  it('refuses what is no run', () => {
+    const run = { volume: 10 * L, time: 20, pulses: 4500 };
+    for (const bad of [{ volume: 0 }, { time: NaN }, { pulses: 0 }]) {
+      expect(() => kOfRun({ ...run, ...bad }, errors, 'whole-run')).toThrow(OutOfRangeError);
+    }
+  });
+});
+
+describe('K of several runs', () => {
+  const run = (pulses: number) => ({ volume: 10 * L, time: 20, pulses });
+  it('the bucket’s own error stays, however many runs', () => {
+    const many = kFactor(
+      Array.from({ length: 400 }, () => run(4500)),
+      errors,
+      'whole-run',
+    );
+    expect(many.fromRuns / many.K).toBeCloseTo(0.0100099 / 20, 6);
+    expect(many.plusMinus / many.K).toBeGreaterThan(0.01);
+    expect(many.plusMinus / many.K).toBeLessThan(0.0101);
+  });
+  it('equal runs weigh alike; a long run weighs more', () => {
+    const { K } = kFactor([run(4400), run(4600)], errors, 'whole-run');
+    // The count's own share differs a little between them: 2 pulses of 4400 and of 4600.
+    expect(Math.abs(K * L - 450)).toBeLessThan(0.01);
+    const long = { volume: 40 * L, time: 80, pulses: 17600 };
+    const { K: mixed } = kFactor([run(4600), long], errors, 'whole-run');
+    expect(mixed * L).toBeLessThan(445);
+  });
+  it('runs within their ± agree; a wild one does not, and widens the ±', () => {
+    const good = kFactor([run(4480), run(4500), run(4520)], errors, 'whole-run');
+    expect(good).toMatchObject({ agree: true, widened: 1, freedom: 2 });
+    const bad = kFactor([run(4500), run(4500), run(4900)], errors, 'whole-run');
+    expect(bad.agree).toBe(false);
+    expect(bad.chance!).toBeLessThan(1e-6);
+    expect(bad.fromRuns).toBeGreaterThan(5 * good.fromRuns);
+  });
+  it('judges as often wrongly as it says: 1 in 20 of honest tests', () => {
+    const noise = gaussianNoise(7);
+    let refused = 0;
+    const tests = 4000;
+    for (let i = 0; i < tests; i++) {
+      const runs = [1, 2, 3, 4].map(() => ({
+        volume: 10 * L + (noise() * errors.volume) / 2,
+        time: 20,
+        pulses: 4500 + (noise() * errors.pulses) / 2,
+      }));
+      if (!kFactor(runs, errors, 'whole-run').agree) refused++;
+    }
+    // Binomial: 200 expected, standard deviation 13.8.
+    expect(Math.abs(refused - tests / 20)).toBeLessThan(3.5 * 13.8);
+  });
+  it('one run says nothing of consistency; none, or without any ±, is refused', () => {
+    expect(kFactor([run(4500)], errors, 'whole-run')).toMatchObject({ chance: null, freedom: 0 });
+    expect(() => kFactor([], errors, 'whole-run')).toThrow(InvalidInputError);
+    const none = { volume: 0, time: 0, pulses: 0, bucket: 0 };
+    expect(() => kFactor([run(4500)], none, 'whole-run')).toThrow(InvalidInputError);
+  });
+});
+
+describe('low flow', () => {
+  /** f = 450/L (Q - 0.02 L/s), without error. */
+  const runs = [0.1, 0.25, 0.5].map((q) => ({
+    volume: 10 * L,
+    time: 10 / q,
+    pulses: 450 * (q - 0.02) * (10 / q),
+  }));
+  it('the slip is found from runs at different flows', () => {
+    const line = slipLine(kFactor(runs, errors, 'whole-run'))!;
+    expect(line.K * L).toBeCloseTo(450, 8);
+    expect(line.slip / L).toBeCloseTo(0.02, 10);
+    expect(line.slipSigma).toBeGreaterThan(0);
+  });
+  it('and from it the flow above which K is within a share', () => {
+    expect(linearAbove(0.02 * L, 0.05) / L).toBeCloseTo(0.4, 12);
+    // There the meter counts 5 % fewer pulses for its volume.
+    expect((450 * (0.4 - 0.02)) / 0.4 / 450).toBeCloseTo(0.95, 12);
+    expect(linearAbove(-0.01 * L, 0.05)).toBe(0);
+  });
+  it('nothing is said from runs at one flow', () => {
+    expect(slipLine(kFactor([runs[1]!, runs[1]!, runs[1]!], errors, 'whole-run'))).toBeNull();
+    expect(slipLine(kFactor(runs.slice(0, 2), errors, 'whole-run'))).toBeNull();
+  });
+  it('the input counts, is too slow, or too fast', () => {
+    const input = { highest: 200, lowest: 2 };
+    expect([1.9, 2, 200, 201].map((f) => inputState(f, input))).toEqual([
+      'too-slow',
+      'counts',
+      'counts',
+      'too-fast',
+    ]);
+    expect(flowStep(450e3, 1) / L).toBeCloseTo(1 / 450, 12);
+  });
+});
+
+describe('the meter in its loop', () => {
+  const loss = { ratedFlow: 5e-4, ratedLoss: 2e4 };
+  it('loses by the square of the flow', () => {
+    expect(meterLoss(loss, 5e-4, 998.2)).toBeCloseTo(2e4, 8);
+    expect(meterLoss(loss, 2.5e-4, 998.2)).toBeCloseTo(5e3, 8);
+    expect(() => meterLoss({ ratedFlow: 0, ratedLoss: 1 }, 1e-4, 998)).toThrow(OutOfRangeError);
+  });
+  it('as a coefficient on a bore it loses the same: K ρ v² / 2', () => {
+    const bore = 0.019;
+    const v = 5e-4 / ((Math.PI / 4) * bore ** 2);
+    expect((meterK(loss, bore) * 998.2 * v * v) / 2).toBeCloseTo(2e4, 6);
+  });
+  it('takes flow from the loop, by as much as the pump’s curve says', () => {
+    const { operating, liquid: held } = steady(exampleLoop, 'cruise');
+    const liquid = { rho: held.density, mu: held.viscosity };
+    const without = hydraulicModel(exampleLoop).flowAt(liquid);
+    expect(without / operating.flow).toBeCloseTo(1, 6);
+    const flow = flowWithMeter(exampleLoop, 'delivery', loss, liquid);
+    expect(flow).toBeLessThan(without);
+    expect(flowWithMeter(exampleLoop, 'delivery', { ...loss, ratedLoss: 0 }, liquid)).toBeCloseTo(
+      without,
+      12,
+    );
+    // In the return it loses the same.
+    expect(flowWithMeter(exampleLoop, 'back', loss, liquid) / flow).toBeCloseTo(1, 9);
+  });
+  it('ten bores of three quarters of an inch are seven and a half inches', () => {
+    expect(straightLength(10, 0.01905)).toBeCloseTo(7.5 * 0.0254, 12);
+  });
+});
