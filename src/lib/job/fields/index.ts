@@ -13,6 +13,10 @@ import { feedWire } from './feedWire';
 import { frontExchanger } from './frontExchanger';
 import { hoses } from './hoses';
 import { measuredCruise, measuredOnce, measuredTraffic } from './measured';
+import { meterMade, meterPlace, meterRuns } from './meter';
+import { probeBaths } from './probe';
+import { probeCircuit, probeLaw } from './probeCircuit';
+import { probeLot, probeTrim } from './probeTrim';
 import { pump } from './pump';
 import { reservoir } from './reservoir';
 import { reservoirQuestion } from './reservoirQuestion';
@@ -54,6 +58,14 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   measuredOnce,
   measuredTraffic,
   measuredCruise,
+  probeBaths,
+  probeLaw,
+  probeCircuit,
+  probeTrim,
+  probeLot,
+  meterRuns,
+  meterMade,
+  meterPlace,
   runaway,
 ];
 

@@ -31,6 +31,14 @@ export type GroupId =
   | 'measuredOnce'
   | 'measuredTraffic'
   | 'measuredCruise'
+  | 'probeBaths'
+  | 'probeLaw'
+  | 'probeCircuit'
+  | 'probeTrim'
+  | 'probeLot'
+  | 'meterRuns'
+  | 'meterMade'
+  | 'meterPlace'
   | 'view';
 
 interface FieldHead {
