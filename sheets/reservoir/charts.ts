@@ -69,7 +69,7 @@ export function warmUpChart(found: Side, candidate: Side | null): Chart {
     ...threeVolumes(
       found,
       candidate,
-      ({ held }) => reservoirPoints(held.history),
+      ({ held }) => reservoirPoints(held().history),
       (run, factor) => partWay(run, NAMED_AT[factor]),
     ),
   };

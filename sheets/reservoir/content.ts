@@ -69,7 +69,7 @@ export const content: ContentOf = (side) => {
     findings: [
       ...statusFindings(around.value, side),
       ...(pull ? buysFindings(side, study, pull) : []),
-      ...endFindings(study),
+      ...endFindings(side, study),
       ...(pull ? flowFindings(side, pull) : []),
       ...airFindings(side, air),
       ...mixtureFindings(side, capacity.share),

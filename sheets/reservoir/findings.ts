@@ -53,37 +53,42 @@ export function buysFindings(side: Side, study: Study, pull: Pull): Finding[] {
     });
   }
   if (half && present && double) {
-    const says = (run: typeof half) => q(run.rise, 'temperatureDifference');
+    const rise = (run: typeof half) => q(run.rise, 'temperatureDifference');
+    const delay = (run: typeof half) => q(run.timeConstant!, 'time');
+    const times = [half, present, double].every(({ timeConstant }) => timeConstant !== null)
+      ? say` Two thirds of the way back then take ${delay(half)}, ${delay(present)} or ${delay(double)}: what went in slowly comes out slowly.`
+      : [];
     found.push({
       code: 'volume-buys',
       level: 'info',
-      sentence: say`What volume buys is time. Followed through one pull, the reservoir rises by ${says(half)} with half the liquid, ${says(present)} as it is and ${says(double)} with double; and what went in slowly comes out slowly.`,
+      sentence: [
+        ...say`What volume buys is time. Followed through one pull, the reservoir rises by ${rise(half)} with half the liquid, ${rise(present)} as it is and ${rise(double)} with double.`,
+        ...times,
+      ],
     });
   }
   return found;
 }
 
-/** The end, at three volumes, from the solver. */
-export function endFindings(study: Study): Finding[] {
-  const runs = study.runs;
-  const cold = runs.find(({ held }) => held.status === 'freezes');
-  if (cold) {
+/** The end of a held duty, which no volume moves. */
+export function endFindings({ loop, prepared }: Side, study: Study): Finding[] {
+  const { ambientTemperature } = loop.site;
+  if (prepared.ok && ambientTemperature <= prepared.value.coldest) {
     return [
       {
         code: 'frozen-from-cold',
         level: 'act',
-        sentence: say`At ambient this liquid is frozen (it freezes at ${q(cold.settled.margins.freezingPoint, 'temperature')}): there is no start from cold, and a split core to expect.`,
+        sentence: say`At ambient, ${q(ambientTemperature, 'temperature')}, this liquid is frozen (it freezes at ${q(prepared.value.coldest, 'temperature')}): there is no start from cold, and a split core to expect.`,
       },
     ];
   }
-  if (runs.length === 0 || runs.some(({ settled }) => settled.status !== 'balanced')) return [];
-  const [half, present, double] = [runOf(study, 0.5)!, runOf(study, 1)!, runOf(study, 2)!];
-  const T = (run: typeof half) => q(run.settled.temperatures.reservoir, 'temperature');
+  const settled = runOf(study, 1)?.settled;
+  if (settled?.status !== 'balanced') return [];
   return [
     {
       code: 'volume-cannot',
       level: 'info',
-      sentence: say`What volume cannot: held ${AROUND_WORD[study.duty]}, the reservoir settles at ${T(half)} with half the liquid, ${T(present)} as it is and ${T(double)} with double. Volume sets the delay, never the end.`,
+      sentence: say`What volume cannot: held ${AROUND_WORD[study.duty]}, the reservoir ends at ${q(settled.temperatures.reservoir, 'temperature')}, with half the liquid as with double. Heat in, flow and air set that end; volume sets how long it takes to get there.`,
     },
   ];
 }

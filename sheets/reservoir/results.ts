@@ -9,9 +9,9 @@ import { runOf, VOLUME_FACTORS, type Study } from './study';
 
 const FACTOR_WORD: Readonly<Record<(typeof VOLUME_FACTORS)[number], [id: string, words: string]>> =
   {
-    0.5: ['settles-half', 'with half the liquid'],
-    1: ['settles', 'with the present liquid'],
-    2: ['settles-double', 'with double the liquid'],
+    0.5: ['time-constant-half', ', half the liquid'],
+    1: ['time-constant', ''],
+    2: ['time-constant-double', ', double the liquid'],
   };
 
 const NO_PULL = 'the loop has no balance to start a pull from';
@@ -46,14 +46,7 @@ export function pullResults(side: Side, study: Study, pull: Pull | null): Result
       absent: pull ? 'none: metal, cores and hoses hold the heat' : NO_PULL,
       quantity: 'volume',
     },
-    {
-      ...common,
-      id: 'time-constant',
-      name: 'Time constant after the pull',
-      symbol: '\\tau',
-      value: pull?.timeConstant ?? null,
-      quantity: 'time',
-    },
+    ...delayResults(study),
     {
       ...common,
       id: 'recovery-time',
@@ -74,25 +67,39 @@ export function pullResults(side: Side, study: Study, pull: Pull | null): Result
   ];
 }
 
-/** Settled temperatures at three volumes: the same number three times, found three times. */
-export function settledResults(side: Side, study: Study): Result[] {
-  return VOLUME_FACTORS.map((factor) => {
-    const [id, words] = FACTOR_WORD[factor];
-    const settled = runOf(study, factor)?.settled;
-    const value = settled?.status === 'balanced' ? settled.temperatures.reservoir : null;
-    return {
-      id,
-      name: `Reservoir settles ${words}`,
+/** The end, one for every volume. */
+export function settledResults({ limits }: Side, study: Study): Result[] {
+  const settled = runOf(study, 1)?.settled;
+  const value = settled?.status === 'balanced' ? settled.temperatures.reservoir : null;
+  return [
+    {
+      id: 'settles',
+      name: 'Reservoir settles, whatever its volume',
       symbol: 'T_\\infty',
       value,
       absent: 'no balance in this duty',
       quantity: 'temperature',
       differenceQuantity: 'temperatureDifference',
       better: 'lower',
-      ...(value !== null && { state: stateBelow(value, side.limits.reservoir) }),
+      ...(value !== null && { state: stateBelow(value, limits.reservoir) }),
+    },
+  ];
+}
+
+/** The delay, one for each volume. */
+const delayResults = (study: Study): Result[] =>
+  VOLUME_FACTORS.map((factor) => {
+    const [id, words] = FACTOR_WORD[factor];
+    return {
+      id,
+      name: `Time constant after the pull${words}`,
+      symbol: '\\tau',
+      value: runOf(study, factor)?.timeConstant ?? null,
+      absent: study.before ? 'nothing brings the loop back' : NO_PULL,
+      quantity: 'time',
+      better: 'lower',
     };
   });
-}
 
 export function holdingResults(capacity: Capacity, air: AirSpace): Result[] {
   return [

@@ -1,7 +1,7 @@
 /** What the reservoir sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
 import { pullStart, type PullStart } from '$lib/solver/reservoir/pullStart';
-import { volumeRuns, type VolumeQuestion, type VolumeRun } from '$lib/solver/reservoir/volumes';
+import { volumeRuns, type VolumeRun } from '$lib/solver/reservoir/volumes';
 import type { DutyId, SteadySolution } from '$lib/solver/loop/types';
 import { dutyOf } from '../wiring/duty';
 
@@ -16,7 +16,7 @@ export interface Study {
   readonly before: SteadySolution | null;
   /** The pull's first moment out of `before`. */
   readonly start: PullStart | null;
-  /** Half, present and double the liquid, followed in time; empty without `before`. */
+  /** Half, present and double the liquid, followed in time; empty where a duty of theirs has no solution. */
   readonly runs: readonly VolumeRun[];
 }
 
@@ -34,13 +34,8 @@ function newStudy(side: Side): Study {
   const duty = dutyOf(side);
   const around = duty === 'pull' ? 'cruise' : duty;
   const outcome = side.steady[around];
-  const question: VolumeQuestion = {
-    duty,
-    around,
-    pullTime: si('reservoirQuestion.pullTime'),
-    recoveryBand: side.limits.recoveryBand,
-    chargeLimit: side.limits.charge,
-  };
+  const shown = side.steady[duty];
+  const { pull } = side.steady;
   const { prepared } = side;
   if (!prepared.ok || !outcome.ok || outcome.value.status !== 'balanced') {
     return { duty, around, before: null, start: null, runs: [] };
@@ -50,8 +45,21 @@ function newStudy(side: Side): Study {
     duty,
     around,
     before,
-    start: pullStart(prepared.value, 'pull', before.liquid.temperature),
-    runs: volumeRuns(prepared.value, question, VOLUME_FACTORS),
+    start: pull.ok ? pullStart(prepared.value, 'pull', before.liquid.temperature) : null,
+    runs:
+      shown.ok && pull.ok
+        ? volumeRuns(
+            prepared.value,
+            {
+              settled: shown.value,
+              before,
+              pullTime: si('reservoirQuestion.pullTime'),
+              recoveryBand: side.limits.recoveryBand,
+              chargeLimit: side.limits.charge,
+            },
+            VOLUME_FACTORS,
+          )
+        : [],
   };
 }
 

@@ -57,6 +57,31 @@ describe('volume sets the delay, never the end', () => {
     expect(result(doubled(), 'settles', duty)).toBeCloseTo(T, 9);
     expect(result(halved(), 'settles', duty)).toBeCloseTo(T, 9);
   });
+  // The finding must not speak of an end that the balance sheet does not have, nor of delays in disorder.
+  it.each(DUTY_IDS)('says the end once and three delays that grow with volume: %s', (duty) => {
+    const side = US(healthy(), duty).asFound;
+    const numbers = (code: string) =>
+      content(side)
+        .findings.find((f) => f.code === code)!
+        .sentence.flatMap((part) => (typeof part === 'string' ? [] : [part.value]));
+    const outcome = side.steady[duty];
+    expect(outcome.ok && outcome.value.temperatures.reservoir).toBe(numbers('volume-cannot')[0]);
+    const [rise, fall] = [numbers('volume-buys').slice(3), numbers('volume-buys').slice(0, 3)];
+    expect(rise).toHaveLength(3);
+    expect(rise).toEqual([...rise].sort((a, b) => a - b));
+    expect(fall).toEqual([...fall].sort((a, b) => b - a));
+  });
+  it('the delay with the present liquid is that of the line', () => {
+    const side = US(healthy()).asFound;
+    const line = content(side).lines.find(({ id }) => id === 'loop.time-constant');
+    const told = content(side).results.find(({ id }) => id === 'time-constant')!.value!;
+    expect(line?.kind === 'formula' && told / line.value).toBeCloseTo(1, 9);
+  });
+  it('frozen at ambient is told instead of an end', () => {
+    const said = codes(JOBS['frost, water in the loop']!());
+    expect(said).toContain('frozen-from-cold');
+    expect(said).not.toContain('volume-cannot');
+  });
   it('and changes rise and time constant the opposite ways', () => {
     for (const id of ['rise-in-pull', 'rise-followed']) {
       expect(result(doubled(), id)!).toBeLessThan(result(halved(), id)!);

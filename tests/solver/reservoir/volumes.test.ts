@@ -12,34 +12,44 @@ import {
 } from '$lib/solver/reservoir/volumes';
 import { exampleLoop, stoppedLoop } from '../loop/example';
 
+const prepared = prepareLoop(exampleLoop);
+const cruise = steady(prepared, 'cruise');
 const question: VolumeQuestion = {
-  duty: 'cruise',
-  around: 'cruise',
+  settled: cruise,
+  before: cruise,
   pullTime: 10,
   recoveryBand: 1,
   chargeLimit: 340,
 };
-const prepared = prepareLoop(exampleLoop);
 const runs = volumeRuns(prepared, question, [0.5, 1, 2]);
 const [half, present, double] = runs as [(typeof runs)[0], (typeof runs)[0], (typeof runs)[0]];
 
 describe('volume sets the delay, never the end', () => {
   it('half and double the liquid settle where the present does', () => {
-    for (const { settled } of runs) {
-      expect(settled.temperatures.reservoir).toBe(present.settled.temperatures.reservoir);
+    for (const factor of [0.5, 2]) {
+      const { temperatures } = steady(withVolume(prepared, factor), 'cruise');
+      expect(temperatures).toEqual(cruise.temperatures);
     }
   });
   it('and get there in time: 5 time constants of the largest leave less than 1 % of the way', () => {
     const ambient = exampleLoop.site.ambientTemperature;
     const way = present.settled.temperatures.reservoir - ambient;
     for (const { held, settled } of runs) {
-      expect(Math.abs(held.end.reservoir - settled.temperatures.reservoir)).toBeLessThan(way / 100);
+      const { reservoir } = held().end;
+      expect(Math.abs(reservoir - settled.temperatures.reservoir)).toBeLessThan(way / 100);
     }
+  });
+  // C = rho cp V + what does not depend on V, and the conductance does not know the volume.
+  it('the time constant is a straight line in the volume', () => {
+    const slope = (a: typeof half, b: typeof half) =>
+      (b.timeConstant! - a.timeConstant!) / (b.volume - a.volume);
+    expect(slope(half, present)).toBeGreaterThan(0);
+    expect(slope(present, double) / slope(half, present)).toBeCloseTo(1, 9);
   });
   it('more liquid is behind less on the way, and after a pull', () => {
     const at = (run: typeof half, share: number) => {
-      const { t, reservoir } = run.held.history;
-      return reservoir[t.findIndex((time) => time >= share * run.held.endTime)]!;
+      const { history, endTime } = run.held();
+      return history.reservoir[history.t.findIndex((time) => time >= share * endTime)]!;
     };
     for (const share of [0.05, 0.1, 0.2]) {
       expect(at(half, share)).toBeGreaterThan(at(present, share));

@@ -2,7 +2,7 @@
 import { coefficients, COEFFICIENTS, K } from './forcing';
 import { prepared as prepare, type PreparedLoop } from './prepare';
 import { steady } from './steady';
-import type { DutyId, Loop, TransientState } from './types';
+import type { DutyId, Loop, SteadySolution, TransientState } from './types';
 
 /** Everything at one temperature, K; default ambient. */
 export function coldState(loop: Loop | PreparedLoop, temperature?: number): TransientState {
@@ -13,11 +13,16 @@ export function coldState(loop: Loop | PreparedLoop, temperature?: number): Tran
 /**
  * The state in which a loop stands when it has been in one duty for long: the transient started here,
  * in that duty, does not move. Where the steady solution ended at a limit, the state at that limit.
+ * @param solution - of that duty, where it is known
  */
-export function settledState(loop: Loop | PreparedLoop, dutyId: DutyId): TransientState {
+export function settledState(
+  loop: Loop | PreparedLoop,
+  dutyId: DutyId,
+  solution: SteadySolution = steady(loop, dutyId),
+): TransientState {
   const prepared = prepare(loop);
   const duty = prepared.loop.duties[dutyId];
-  const { temperatures: T, ledger, liquid, front } = steady(prepared, dutyId);
+  const { temperatures: T, ledger, liquid, front } = solution;
   const k = new Float64Array(COEFFICIENTS);
   coefficients(prepared, duty, duty.vehicleSpeed, liquid.temperature, k);
   const flows = k[K.C]! > 0;

@@ -476,6 +476,8 @@ export interface WarmUpRequest {
   /** Recovered when the reservoir is within this of its value before the hardest segment, K. */
   readonly recoveryBand: number;
   readonly rtol?: number;
+  /** Evenly spaced points of the history, besides both sides of every edge; 600 unless told. */
+  readonly points?: number;
 }
 
 /** Capacity of heat by part, J/K. */

@@ -25,7 +25,7 @@ interface Finished {
   readonly end: Float64Array;
 }
 
-/** Evenly spaced points of the history, besides both sides of every edge. */
+/** Evenly spaced points of the history, unless told. */
 const POINTS = 600;
 /** Points looked at inside each step when searching for peaks and crossings. */
 const LOOKS = 4;
@@ -196,7 +196,7 @@ function recovery(
   return null;
 }
 
-function history({ dense, net, runs, end }: Finished): WarmUpHistory {
+function history({ dense, net, runs, end, request }: Finished): WarmUpHistory {
   const columns = {
     t: [] as number[],
     reservoir: [] as number[],
@@ -210,7 +210,7 @@ function history({ dense, net, runs, end }: Finished): WarmUpHistory {
     flow: [] as number[],
   };
   const y = new Float64Array(STATES);
-  const spacing = (runs.at(-1)?.to ?? 0) / POINTS;
+  const spacing = (runs.at(-1)?.to ?? 0) / (request.points ?? POINTS);
   for (const run of runs) {
     let step = run.firstStep;
     const sample = (t: number) => {

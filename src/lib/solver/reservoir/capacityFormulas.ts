@@ -1,9 +1,7 @@
 /** Lines of what a loop holds: liquid, metal, heat per degree. */
+import { ALUMINIUM_CP } from '../aluminium';
 import { defineFormula, type Term } from '../formula';
 import { SOURCES } from '../sources';
-
-/** Specific heat of aluminium near 300 K, J/(kg K). From memory; tables print 890 to 905. */
-export const ALUMINIUM_CP = 900;
 
 export const LIQUID_CAPACITY: Term = {
   tex: '\\rho c_p',

@@ -1,18 +1,11 @@
-/** The same loop with another amount of liquid in its reservoir, settled and followed in time. */
-import { forcingOf, type Forcings } from '../loop/forcing';
+/** The same loop with another amount of liquid in its reservoir, followed in time. */
+import { once } from '$lib/once';
+import { forcingOf } from '../loop/forcing';
 import { reservoirPoints } from '../loop/history';
 import { prepared as prepare, type PreparedLoop } from '../loop/prepare';
-import { steady } from '../loop/steady';
 import { restoring } from '../loop/timeScale';
 import { totalCapacity, thermalMass } from '../loop/thermalMass';
-import type {
-  DutyId,
-  Loop,
-  Segment,
-  SteadySolution,
-  TransientState,
-  WarmUpSolution,
-} from '../loop/types';
+import type { Loop, Segment, SteadySolution, TransientState, WarmUpSolution } from '../loop/types';
 import { coldState, settledState, warmUp } from '../loop/warmUp';
 
 /**
@@ -32,10 +25,10 @@ export function withVolume(loop: Loop | PreparedLoop, factor: number): PreparedL
 
 /** What is asked of each volume. */
 export interface VolumeQuestion {
-  /** Held from cold until it settles. */
-  readonly duty: DutyId;
-  /** Settled in before the pull and driven after it. */
-  readonly around: DutyId;
+  /** Settled in the duty that is held from cold. Volume stands in no balance: one solution serves all. */
+  readonly settled: SteadySolution;
+  /** Settled before the pull, in the duty driven after it as well. */
+  readonly before: SteadySolution;
   /** s */
   readonly pullTime: number;
   /** K */
@@ -49,8 +42,10 @@ export interface VolumeRun {
   /** m³ */
   readonly volume: number;
   readonly settled: SteadySolution;
-  /** From cold at ambient, the duty held. */
-  readonly held: WarmUpSolution;
+  /** Heat capacity over heat given up per kelvin, after the pull, s; null where nothing brings the loop back. */
+  readonly timeConstant: number | null;
+  /** From cold at ambient, the duty held; worked out when first asked for. */
+  held(): WarmUpSolution;
   /** One pull out of the settled state, then the milder duty; its recovery time counts from the pull's end. */
   readonly pull: WarmUpSolution;
   /** Highest rise of the reservoir in the pull and after it, K. */
@@ -64,61 +59,60 @@ const SETTLED_AFTER = 5;
 /** Shortest and longest run, s; the shortest also where the liquid stands still. */
 const RUN = [120, 28800] as const;
 
-/** Time over which volumes are compared: the slowest of them settles in it. */
-export function settlingTime(
-  loop: PreparedLoop,
-  { duty, liquid }: SteadySolution,
-  largest: number,
-): number {
-  const C = totalCapacity(thermalMass(withVolume(loop, largest), liquid.temperature));
-  const G = Object.values(restoring(loop, duty, liquid.temperature) ?? {}) as number[];
-  const sum = G.reduce((total, part) => total + part, 0);
-  const time = sum > 0 ? (SETTLED_AFTER * C) / sum : 0;
-  return Math.min(Math.max(time, RUN[0]), RUN[1]);
+/** Of a history drawn a hand wide: one every few pixels. */
+const POINTS = 240;
+
+/** Time constants of a loop round a solution, for any volume: capacity follows it, the way back does not. */
+function timeConstants(present: PreparedLoop, { duty, liquid }: SteadySolution) {
+  const parts = Object.values(restoring(present, duty, liquid.temperature) ?? {}) as number[];
+  const G = parts.reduce((sum, part) => sum + part, 0);
+  return (changed: PreparedLoop): number | null =>
+    G > 0 ? totalCapacity(thermalMass(changed, liquid.temperature)) / G : null;
 }
 
+const longEnough = (timeConstant: number | null) =>
+  Math.min(Math.max(SETTLED_AFTER * (timeConstant ?? 0), RUN[0]), RUN[1]);
+
 /**
- * Settle a loop and follow it in time with each factor times its liquid. All runs are as long as the
- * largest needs to settle.
- * @throws what {@link steady} and {@link warmUp} throw
+ * Follow a loop in time with each factor times its liquid. All runs are as long as the largest needs to
+ * settle. What the volume cannot change (solutions, what drives the loop, where it starts) is shared.
+ * @throws what {@link warmUp} throws
  */
 export function volumeRuns(
   loop: Loop | PreparedLoop,
-  question: VolumeQuestion,
+  { settled, before, pullTime, recoveryBand, chargeLimit }: VolumeQuestion,
   factors: readonly number[],
 ): VolumeRun[] {
   const present = prepare(loop);
-  const largest = Math.max(...factors);
-  // The volume stands in nothing that drives the loop, so the runs share it.
+  const largest = withVolume(present, Math.max(...factors));
   const forcing = forcingOf(present);
-  return factors.map((factor) => volumeRun(present, question, { factor, largest, forcing }));
-}
-
-function volumeRun(
-  present: PreparedLoop,
-  { duty, around, pullTime, recoveryBand, chargeLimit }: VolumeQuestion,
-  { factor, largest, forcing }: { factor: number; largest: number; forcing: Forcings },
-): VolumeRun {
-  const changed = withVolume(present, factor);
-  const settled = steady(changed, duty);
-  const before = around === duty ? settled : steady(changed, around);
-  const follow = (start: TransientState, schedule: readonly Segment[]) =>
-    warmUp(changed, { recoveryBand, chargeLimit, start, schedule }, forcing);
-  const start = settledState(changed, around);
-  const back = settlingTime(present, before, largest);
-  const pull = follow(start, [
-    { duty: 'pull', duration: pullTime },
-    { duty: around, duration: back },
-  ]);
-  return {
-    factor,
-    volume: changed.loop.reservoir.liquidVolume,
-    settled,
-    held: follow(coldState(changed), [{ duty, duration: settlingTime(present, settled, largest) }]),
-    pull,
-    rise: pull.peakReservoir.value - start.reservoir,
-    telling: pullTime + back / 2,
-  };
+  const ofPull = timeConstants(present, before);
+  const back = longEnough(ofPull(largest));
+  const hold = once(() => longEnough(timeConstants(present, settled)(largest)));
+  const start = settledState(present, before.duty, before);
+  return factors.map((factor) => {
+    const changed = withVolume(present, factor);
+    const follow = (from: TransientState, schedule: readonly Segment[]) =>
+      warmUp(
+        changed,
+        { recoveryBand, chargeLimit, start: from, schedule, points: POINTS },
+        forcing,
+      );
+    const pull = follow(start, [
+      { duty: 'pull', duration: pullTime },
+      { duty: before.duty, duration: back },
+    ]);
+    return {
+      factor,
+      volume: changed.loop.reservoir.liquidVolume,
+      settled,
+      timeConstant: ofPull(changed),
+      held: once(() => follow(coldState(changed), [{ duty: settled.duty, duration: hold() }])),
+      pull,
+      rise: pull.peakReservoir.value - start.reservoir,
+      telling: pullTime + back / 2,
+    };
+  });
 }
 
 /** How far the reservoir stands above where it was before the pull: points (s, K) of the telling part. */
@@ -134,9 +128,10 @@ export function pullRise({ pull: { history }, telling }: VolumeRun): (readonly [
  * reservoir; null where it never does.
  */
 export function partWay(
-  { held: { history }, settled }: VolumeRun,
+  { held, settled }: VolumeRun,
   share: number,
 ): readonly [t: number, T: number] | null {
+  const { history } = held();
   const start = history.reservoir[0]!;
   const way = settled.temperatures.reservoir - start;
   const i = history.reservoir.findIndex((T) => (T - start) / way >= share);
