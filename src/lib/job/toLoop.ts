@@ -1,4 +1,5 @@
 /** From values to the loop that the solver takes. */
+import { ALUMINIUM_CP } from '$lib/solver/aluminium';
 import { massFractionFromVolume } from '$lib/solver/fluids/glycol';
 import type {
   AirDemand,
@@ -18,9 +19,6 @@ import type {
 import type { Cell } from './check';
 import { toFeed } from './toFeed';
 import type { Values } from './values';
-
-/** Specific heat of aluminium near 300 K, J/(kg K); from memory. */
-const ALUMINIUM_CP = 900;
 
 /** Build the loop. Values are complete (a default stands where nothing is given), so nothing can lack. */
 export function toLoop(values: Values): Loop {
