@@ -9,6 +9,7 @@ import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import { about as pumpFeed } from './pump-feed/about';
 import { about as runaway } from './runaway/about';
 import { about as diagnosis } from './diagnosis/about';
+import { about as coreFromMeasures } from './core-from-measures/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -22,4 +23,5 @@ export const SHEETS: readonly SheetAbout[] = [
   pumpFeed,
   runaway,
   diagnosis,
+  coreFromMeasures,
 ];

@@ -9,6 +9,7 @@ import { content as reservoir } from './reservoir/content';
 import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
 import { content as diagnosis } from './diagnosis/content';
+import { content as coreFromMeasures } from './core-from-measures/content';
 import type { ContentOf } from './types';
 
 /** By slug, in the order of the job folder. */
@@ -23,4 +24,5 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   'pump-feed': pumpFeed,
   runaway,
   diagnosis,
+  'core-from-measures': coreFromMeasures,
 };

@@ -10,6 +10,7 @@ import type {
   WarmUpSolution,
 } from '$lib/solver/loop/types';
 import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
+import { requireMeasures } from './coreMeasures';
 import { requireConsistent } from './consistency';
 import { problemOf } from './problem';
 import { toLimits, toLoop, toSchedule, toStart, type Limits } from './toLoop';
@@ -85,6 +86,7 @@ function sideOf(job: Job, id: SideId): Side {
     }
   };
   const prepared = attempt(() => {
+    requireMeasures(values);
     requireConsistent(loop);
     const ready = prepareLoop(loop);
     // The air side is checked by being solved; the duties need it anyway.

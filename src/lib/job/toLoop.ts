@@ -1,11 +1,9 @@
 /** From values to the loop that the solver takes. */
 import { ALUMINIUM_CP } from '$lib/solver/aluminium';
-import { massFractionFromVolume } from '$lib/solver/fluids/glycol';
+import type { GeometryCore } from '$lib/solver/cores/geometry/fromGeometry';
 import type {
   AirDemand,
   Arrangement,
-  Coolant,
-  CoolantKind,
   Core,
   Duty,
   DutyId,
@@ -17,6 +15,8 @@ import type {
   Segment,
 } from '$lib/solver/loop/types';
 import type { Cell } from './check';
+import { measuredOrNull } from './coreMeasures';
+import { coolantOf, ratingOf } from './rating';
 import { toFeed } from './toFeed';
 import type { Values } from './values';
 
@@ -26,17 +26,6 @@ export function toLoop(values: Values): Loop {
   const choice = (path: string) => values[path]!.choice!;
   const rows = (path: string) => values[path]!.rows!;
 
-  const coolant = (prefix: string): Coolant => {
-    const kind = choice(`${prefix}.kind`) as CoolantKind;
-    const share = si(`${prefix}.share`);
-    if (kind === 'water' || share === 0) return { kind: 'water', massFraction: 0 };
-    const byMass = choice(`${prefix}.basis`) === 'mass';
-    return {
-      kind,
-      massFraction: byMass ? share : massFractionFromVolume({ kind, volumeFraction: share }),
-    };
-  };
-
   const loss = (path: string, flow: string): RatedLoss => ({
     points: rows(path).map((row) => ({ flow: number(row[flow]), loss: number(row.loss) })),
     exponent: si(`${path}Exponent`),
@@ -44,14 +33,7 @@ export function toLoop(values: Values): Loop {
 
   const core = (at: 'chargeCooler' | 'frontExchanger'): Core => ({
     arrangement: choice(`${at}.arrangement`) as Arrangement,
-    rating: {
-      heat: si(`${at}.rating.heat`),
-      airMassFlow: si(`${at}.rating.airMassFlow`),
-      airInlet: si(`${at}.rating.airInlet`),
-      liquidFlow: si(`${at}.rating.liquidFlow`),
-      liquidInlet: si(`${at}.rating.liquidInlet`),
-      coolant: coolant(`${at}.rating.coolant`),
-    },
+    rating: ratingOf(values, at),
     airShare: si(`${at}.airShare`),
     airExponent: si(`${at}.airExponent`),
     liquidExponent: si(`${at}.liquidExponent`),
@@ -60,6 +42,8 @@ export function toLoop(values: Values): Loop {
     metalCapacity: si(`${at}.metal`) * ALUMINIUM_CP,
     cleanliness: si(`${at}.cleanliness`),
   });
+  const charge = measuredOrNull(values, 'chargeCooler');
+  const front = measuredOrNull(values, 'frontExchanger');
 
   const air = (at: string): AirDemand => {
     switch (choice(`${at}.by`)) {
@@ -113,15 +97,22 @@ export function toLoop(values: Values): Loop {
       altitude: si('site.altitude'),
       relativeHumidity: si('site.humidity'),
     },
-    coolant: coolant('coolant'),
+    coolant: coolantOf(values, 'coolant'),
     inletLoss: si('engine.inletLoss'),
     duties: { traffic: duty('traffic'), cruise: duty('cruise'), pull: duty('pull') },
-    chargeCooler: { ...core('chargeCooler'), airLossRated: si('chargeCooler.airLossRated') },
+    chargeCooler: {
+      ...core('chargeCooler'),
+      ...(charge && thermalOf(charge)),
+      airLossRated: charge ? charge.air.pressureDrop : si('chargeCooler.airLossRated'),
+    },
     frontExchanger: {
       ...core('frontExchanger'),
+      ...(front && thermalOf(front)),
       width: si('frontExchanger.width'),
       height: si('frontExchanger.height'),
-      airLoss: loss('frontExchanger.airLoss', 'velocity'),
+      airLoss: front
+        ? { points: front.airLoss, exponent: si('frontExchanger.airLossExponent') }
+        : loss('frontExchanger.airLoss', 'velocity'),
     },
     hoses: {
       suction: hose('suction'),
@@ -186,6 +177,21 @@ export function toLoop(values: Values): Loop {
     },
   };
 }
+
+/** What measures say in place of a rating. */
+const thermalOf = ({
+  rating,
+  airShare,
+  airExponent,
+  liquidExponent,
+  liquidLoss,
+}: GeometryCore) => ({
+  rating,
+  airShare,
+  airExponent,
+  liquidExponent,
+  liquidLoss,
+});
 
 /** A cell that the table's check has found to be a number. */
 const number = (cell: Cell | undefined) => cell as number;

@@ -2,6 +2,7 @@
 import { airPath } from './airPath';
 import { chargeCooler } from './chargeCooler';
 import { coolant } from './coolant';
+import { chargeMeasures, frontMeasures } from './coreMeasures';
 import { cruise, pull, traffic } from './duties';
 import { engine } from './engine';
 import { events } from './events';
@@ -39,7 +40,9 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   cruise,
   pull,
   chargeCooler,
+  chargeMeasures,
   frontExchanger,
+  frontMeasures,
   hoses,
   pump,
   feed,

@@ -12,6 +12,8 @@ export type GroupId =
   | 'pull'
   | 'chargeCooler'
   | 'frontExchanger'
+  | 'chargeMeasures'
+  | 'frontMeasures'
   | 'hoses'
   | 'pump'
   | 'feed'

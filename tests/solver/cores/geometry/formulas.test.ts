@@ -4,7 +4,12 @@ import { airConductivity, airCp, airDensity, airViscosity } from '$lib/solver/ai
 import { airSide, louveredFinOf, offsetStripFinOf } from '$lib/solver/cores/geometry/airSide';
 import * as formulas from '$lib/solver/cores/geometry/formulas';
 import { coreFromGeometry } from '$lib/solver/cores/geometry/fromGeometry';
-import { colburnOffsetStrip, offsetStripRatios } from '$lib/solver/cores/geometry/offsetStripFin';
+import { fanningLouvered } from '$lib/solver/cores/geometry/louveredFin';
+import {
+  colburnOffsetStrip,
+  fanningOffsetStrip,
+  offsetStripRatios,
+} from '$lib/solver/cores/geometry/offsetStripFin';
 import { coreSurfaces } from '$lib/solver/cores/geometry/surfaces';
 import type { CoreGeometry } from '$lib/solver/cores/geometry/types';
 import { coolantProperties } from '$lib/solver/fluids/coolant';
@@ -133,6 +138,28 @@ describe('formulas of a core from its measures', () => {
     close(
       formulas.ductColburn.value({ Nu: side.j * side.Re * Math.cbrt(Pr), Re: side.Re, Pr }),
       side.j,
+    );
+  });
+
+  it.each([20, 149, 151, 2000])('friction of louvered fins at Re %i', (Re) => {
+    const fin = louveredFinOf(g, s);
+    const lines = formulas.louverFriction(Re, fin);
+    expect(lines).toHaveLength(4);
+    const { formula, x } = lines[3]!;
+    close(formula.value(x), fanningLouvered(Re, fin));
+  });
+
+  it('friction of offset strips', () => {
+    const fin = offsetStripFinOf({ ...g, fin: { kind: 'offset-strip', stripLength: 4e-3 } });
+    const r = offsetStripRatios(fin);
+    close(
+      formulas.stripFriction.value({
+        Re: 900,
+        a: r.spacingOverHeight,
+        d: r.thicknessOverStrip,
+        g: r.thicknessOverSpacing,
+      }),
+      fanningOffsetStrip(900, fin),
     );
   });
 

@@ -1,7 +1,8 @@
 /** Lines of a core from its measures: areas, the air side, the liquid side, what they make together. */
-import { defineFormula } from '../../formula';
+import { defineFormula, type Formula } from '../../formula';
 import { SOURCES } from '../../sources';
 import { END_LOSS } from './airSide';
+import { FRICTION_SWITCH, type LouveredFin } from './louveredFin';
 import { ENDS_PER_PASS, PORTS } from './tubeSide';
 
 const length = (tex: string, name: string) => ({ tex, quantity: 'dimension', name }) as const;
@@ -274,3 +275,137 @@ export const coreConductance = defineFormula({
   },
   source: SOURCES.kaysLondon,
 });
+
+// ---------------------------------------------------------------- friction of the fins
+
+export const stripFriction = defineFormula({
+  id: 'geometry.strip-f',
+  expr: '9.6243 * Re^(-0.7422) * a^(-0.1856) * d^0.3053 * g^(-0.2659) * (1 + 7.669e-8 * Re^4.429 * a^0.92 * d^3.767 * g^0.236)^0.1',
+  gives: f,
+  terms: stripColburn.terms,
+  source: SOURCES.manglikBergles1995,
+});
+
+const angle = number('\\theta', 'louver angle in degrees');
+const finPitch = small('F_p', 'fin pitch');
+const louverPitch = small('L_p', 'louver pitch');
+const louverLength = small('L_l', 'louver length');
+const tubePitch = small('T_p', 'tube pitch');
+const airDiameter = small('D_h', 'hydraulic diameter of the air passages');
+
+/** The three factors of the friction law below Re 150. */
+const slowFactors = [
+  defineFormula({
+    id: 'geometry.louver-f1-slow',
+    expr: '14.39 * Re^(-0.805 * F_p / F_l) * log(1 + F_p / L_p)^3.04',
+    gives: number('f_1', 'first factor'),
+    terms: { Re, F_p: finPitch, F_l: finHeight, L_p: louverPitch },
+    source: SOURCES.chang2000,
+  }),
+  defineFormula({
+    id: 'geometry.louver-f2-slow',
+    expr: 'log((delta / F_p)^0.48 + 0.9)^(-1.435) * (D_h / L_p)^(-3.01) * log(0.5 * Re)^(-3.01)',
+    gives: number('f_2', 'second factor'),
+    terms: { Re, delta: thickness, F_p: finPitch, D_h: airDiameter, L_p: louverPitch },
+    source: SOURCES.chang2000,
+  }),
+  defineFormula({
+    id: 'geometry.louver-f3-slow',
+    expr: '(F_p / L_l)^(-0.308) * (T_d / L_l)^(-0.308) * exp(-0.1167 * T_p / D_m) * theta^0.35',
+    gives: number('f_3', 'third factor'),
+    terms: {
+      F_p: finPitch,
+      L_l: louverLength,
+      T_d: depth,
+      T_p: tubePitch,
+      D_m: tubeHeight,
+      theta: angle,
+    },
+    source: SOURCES.chang2000,
+  }),
+];
+
+/** The three factors from Re 150 up. */
+const fastFactors = [
+  defineFormula({
+    id: 'geometry.louver-f1-fast',
+    expr: '4.97 * Re^(0.6049 - 1.064 / theta^0.2) * log((delta / F_p)^0.5 + 0.9)^(-0.527)',
+    gives: number('f_1', 'first factor'),
+    terms: { Re, theta: angle, delta: thickness, F_p: finPitch },
+    source: SOURCES.chang2000,
+  }),
+  defineFormula({
+    id: 'geometry.louver-f2-fast',
+    expr: '(D_h / L_p * log(0.3 * Re))^(-2.966) * (F_p / L_l)^(-0.7931 * T_p / F_l)',
+    gives: number('f_2', 'second factor'),
+    terms: {
+      Re,
+      D_h: airDiameter,
+      L_p: louverPitch,
+      F_p: finPitch,
+      L_l: louverLength,
+      T_p: tubePitch,
+      F_l: finHeight,
+    },
+    source: SOURCES.chang2000,
+  }),
+  defineFormula({
+    id: 'geometry.louver-f3-fast',
+    expr: '(T_p / D_m)^(-0.0446) * log(1.2 + (L_p / F_p)^1.4)^(-3.553) * theta^(-0.477)',
+    gives: number('f_3', 'third factor'),
+    terms: {
+      T_p: tubePitch,
+      D_m: tubeHeight,
+      L_p: louverPitch,
+      F_p: finPitch,
+      theta: angle,
+    },
+    source: SOURCES.chang2000,
+  }),
+];
+
+const product = defineFormula({
+  id: 'geometry.louver-f',
+  expr: 'f_1 * f_2 * f_3',
+  gives: f,
+  terms: {
+    f_1: number('f_1', 'first factor'),
+    f_2: number('f_2', 'second factor'),
+    f_3: number('f_3', 'third factor'),
+  },
+  source: SOURCES.chang2000,
+});
+
+/** The friction law of louvered fins as lines: three factors of the form that holds, and their product. */
+export function louverFriction(Reynolds: number, fin: LouveredFin) {
+  const x = {
+    Re: Reynolds,
+    theta: fin.louverAngleDegrees,
+    F_p: fin.finPitch,
+    F_l: fin.finHeight,
+    L_p: fin.louverPitch,
+    L_l: fin.louverLength,
+    T_d: fin.flowDepth,
+    T_p: fin.tubePitch,
+    D_m: fin.tubeHeight,
+    D_h: fin.hydraulicDiameter,
+    delta: fin.finThickness,
+  };
+  const form = Reynolds < FRICTION_SWITCH ? slowFactors : fastFactors;
+  const [f_1, f_2, f_3] = form.map((formula) => formula.value(x));
+  const which = ['first', 'second', 'third'];
+  return [
+    ...form.map((formula, i) => ({
+      key: `friction-${i + 1}`,
+      says: `friction of its fins, ${which[i]!} factor`,
+      formula: formula as Formula,
+      x,
+    })),
+    {
+      key: 'friction',
+      says: 'friction factor of its louvered fins',
+      formula: product as Formula,
+      x: { f_1: f_1!, f_2: f_2!, f_3: f_3! },
+    },
+  ];
+}

@@ -2,13 +2,12 @@
 import { STANDARD_AIR_TEMPERATURE } from '../../airside/losses';
 import { STANDARD_AIR_DENSITY } from '../../airside/fan';
 import { AIR_GAS_CONSTANT, airCp } from '../../air/air';
-import type { Note } from '../../errors';
+import { OutOfRangeError, type Note } from '../../errors';
 import { coolantProperties } from '../../fluids/coolant';
 import type { Arrangement, Coolant, Core, CoreRating, LossPoint } from '../../loop/types';
 import { exchangerArrangement } from '../arrangement';
 import { effectiveness } from '../effectiveness';
 import { airSide, type AirSide } from './airSide';
-import { LOUVERED_RE } from './louveredFin';
 import { coreSurfaces, type CoreSurfaces } from './surfaces';
 import { tubeSide, type TubeSide } from './tubeSide';
 import type { CoreGeometry } from './types';
@@ -122,13 +121,18 @@ function slope(y: (x: number) => number, x: number): number {
   return Math.min(1, Math.max(0, n));
 }
 
-/** Pressure the air loses at several face velocities; those too slow for the fin's law are left out. */
+/** Pressure the air loses at several face velocities; those too slow or too fast for the fin's law are left out. */
 function airLosses(geometry: CoreGeometry, s: CoreSurfaces): LossPoint[] {
   const T = STANDARD_AIR_TEMPERATURE;
   const pressure = STANDARD_AIR_DENSITY * AIR_GAS_CONSTANT * T;
   return FACE_VELOCITIES.flatMap((flow) => {
     const massFlow = STANDARD_AIR_DENSITY * flow * s.faceArea;
-    const side = airSide(geometry, s, { massFlow, temperature: T, pressure });
-    return side.Re < LOUVERED_RE.usable[0] ? [] : [{ flow, loss: side.pressureDrop }];
+    try {
+      const side = airSide(geometry, s, { massFlow, temperature: T, pressure });
+      return [{ flow, loss: side.pressureDrop }];
+    } catch (error) {
+      if (error instanceof OutOfRangeError) return [];
+      throw error;
+    }
   });
 }

@@ -1,0 +1,58 @@
+/** Plots of the cores by their measures. */
+import type { Chart, Spot } from '$lib/kit';
+import { faceVelocityOf, sweptCore } from '$lib/solver/cores/geometry/sweep';
+import type { CoreId } from '$lib/job/coreMeasures';
+import type { MeasuredCore } from './measured';
+
+type SideName = 'found' | 'candidate';
+export type Shown = { readonly side: SideName; readonly core: MeasuredCore };
+
+const FACE = { name: 'Face velocity, standard air', quantity: 'faceVelocity', zero: true } as const;
+
+/** The cores of one kind, of both sides. */
+export const ofKind = (shown: readonly Shown[], core: CoreId): Shown[] =>
+  shown.filter((s) => s.core.core === core);
+
+/** Conductance against face velocity; the rating typed in as a spot of its own. */
+export function conductanceChart(shown: readonly Shown[]): Chart {
+  return {
+    x: FACE,
+    y: { name: 'Conductance of the core', quantity: 'conductance', zero: true },
+    curves: shown.map(({ side, core }) => ({
+      id: `${side}-ua`,
+      side,
+      label: 'by its measures',
+      points: sweptCore(core.geometry, core.arrangement, core.point).map(
+        ({ faceVelocity, UA }) => [faceVelocity, UA] as const,
+      ),
+    })),
+    spots: shown.flatMap(({ side, core }): Spot[] =>
+      core.ratedUA === null
+        ? []
+        : [
+            {
+              side,
+              label: 'its rating',
+              x: faceVelocityOf(core.geometry, core.point.airMassFlow),
+              y: core.ratedUA,
+            },
+          ],
+    ),
+  };
+}
+
+/** Pressure the air loses against face velocity. */
+export function airLossChart(shown: readonly Shown[]): Chart {
+  return {
+    x: FACE,
+    y: { name: 'Pressure the air loses', quantity: 'airPressure', zero: true },
+    curves: shown.map(({ side, core }) => ({
+      id: `${side}-loss`,
+      side,
+      label: 'core',
+      points: sweptCore(core.geometry, core.arrangement, core.point).map(
+        ({ faceVelocity, airLoss }) => [faceVelocity, airLoss] as const,
+      ),
+    })),
+  };
+}
