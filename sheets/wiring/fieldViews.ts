@@ -1,5 +1,10 @@
 /** From what the job holds about a field to what the kit draws of it. */
-import type { FieldSpec as JobField, QuantityField, TableField } from '$lib/job/fields';
+import {
+  FIELD_GROUPS,
+  type FieldSpec as JobField,
+  type QuantityField,
+  type TableField,
+} from '$lib/job/fields';
 import type { Side } from '$lib/job/evaluate';
 import type { Row, Typed } from '$lib/job/types';
 import type { Value } from '$lib/job/values';
@@ -42,10 +47,26 @@ function candidateStateOf(value: Value, found: Value): FieldState {
     : { text: '', si: value.si ?? null, error: null, notice: null, assumed: false };
 }
 
-function specOf(field: Exclude<JobField, TableField>): FieldSpec {
+/**
+ * Names of fields that stand in one group, by path. Where two share a name each also says which part
+ * of the vehicle it belongs to.
+ */
+export function namesOf(fields: readonly JobField[]): ReadonlyMap<string, string> {
+  return new Map(
+    fields.map((field) => {
+      const alone = fields.every((f) => f === field || f.label !== field.label);
+      const home = FIELD_GROUPS.find((group) => group.fields.includes(field));
+      const { label } = field;
+      const full = home && `${home.title}: ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+      return [field.path, alone || !full ? label : full];
+    }),
+  );
+}
+
+function specOf(field: Exclude<JobField, TableField>, label: string): FieldSpec {
   const common = {
     path: field.path,
-    label: field.label,
+    label,
     kind: field.kind,
     help: field.ask,
     ...(field.symbol && { symbol: field.symbol }),
@@ -61,13 +82,14 @@ const example = (field: QuantityField) => ({ example: field.example ?? field.def
 /** One field as the kit takes it. */
 export function fieldView(
   field: Exclude<JobField, TableField>,
+  label: string,
   found: Side,
   candidate: Side | null,
 ): FieldView {
   const value = found.values[field.path]!;
   const planned = candidate?.values[field.path];
   return {
-    spec: specOf(field),
+    spec: specOf(field, label),
     found: stateOf(value),
     // Words of the title block belong to the job, not to a side.
     ...(planned && field.kind !== 'text' && { candidate: candidateStateOf(planned, value) }),

@@ -65,7 +65,8 @@ export async function onPaper(page: Page, paper: Paper, marginMm: number): Promi
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
 }
 
-export const onScreen = (page: Page): Promise<void> => page.emulateMedia({ media: 'screen' });
+/** Back to the screen; naming the screen instead would print the next PDF as the screen shows it. */
+export const onScreen = (page: Page): Promise<void> => page.emulateMedia({ media: null });
 
 /** Elements that stick out at either edge, or cut off what they hold; one line for each. */
 export const clipped = (page: Page): Promise<string[]> =>

@@ -11,7 +11,7 @@ export function pageStyle(paper: Paper, foot: string): string {
   const text = 'font: 7.5pt "Atkinson Next", sans-serif; color: #333;';
   return `@page {
   size: ${size};
-  margin: 14mm 13mm 16mm;
+  margin: 12mm 13mm 14mm;
   @bottom-left { content: ${cssString(foot)}; ${text} }
   @bottom-right { content: "page " counter(page) " of " counter(pages); ${text} }
 }`;

@@ -18,7 +18,7 @@ import type { Box } from './place';
 import { TEXT_SIZE } from './theme';
 
 /** Narrower than this a plot has no room for words at its curves: they go into a key below it. */
-const COMPACT = 520;
+export const COMPACT = 430;
 
 export const isCompact = (size: Size): boolean => size.width < COMPACT;
 
