@@ -9,6 +9,7 @@ import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import { about as pumpFeed } from './pump-feed/about';
 import { about as runaway } from './runaway/about';
 import { about as diagnosis } from './diagnosis/about';
+import { about as probe } from './probe/about';
 import { about as coreFromMeasures } from './core-from-measures/about';
 import type { SheetAbout } from './types';
 
@@ -23,5 +24,6 @@ export const SHEETS: readonly SheetAbout[] = [
   pumpFeed,
   runaway,
   diagnosis,
+  probe,
   coreFromMeasures,
 ];

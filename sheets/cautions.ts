@@ -51,6 +51,11 @@ export const CAUTIONS = {
     text: 'A few degrees of frost break a core filled with water. Below 40 % by volume a coolant promises neither freeze nor corrosion protection.',
     source: 'scope of ASTM D3306',
   },
+  kitchen: {
+    title: 'Ice and boil',
+    text: 'Open pot only, never sealed; steam and a rolling boil burn, and so does the element or ring long after it is switched off. No glycol on the stove. Let the probe cool between the baths; keep leads, logger and bare mains away from water.',
+    source: 'common practice, no source',
+  },
   limits: {
     title: 'What this sheet cannot know',
     text: 'A core predicted from a catalogue point or from its size is good to about ±20 %. Measure before relying on it: knock can destroy an engine before the coolant looks hot.',

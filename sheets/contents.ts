@@ -9,6 +9,7 @@ import { content as reservoir } from './reservoir/content';
 import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
 import { content as diagnosis } from './diagnosis/content';
+import { content as probe } from './probe/content';
 import { content as coreFromMeasures } from './core-from-measures/content';
 import type { ContentOf } from './types';
 
@@ -24,5 +25,6 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   'pump-feed': pumpFeed,
   runaway,
   diagnosis,
+  probe,
   'core-from-measures': coreFromMeasures,
 };

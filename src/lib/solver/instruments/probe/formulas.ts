@@ -276,3 +276,15 @@ export const balancedBiasFormula = defineFormula({
   terms: { R_1: ohms('R_1', 'probe in ice'), R_2: ohms('R_2', 'probe at boil') },
   source: SOURCES.commonPractice,
 });
+
+/** ± of the bias with what the probe itself may be off: the same in both baths, so it does not average out. */
+export const shareWithProbe = defineFormula({
+  id: 'probe.share-with-probe',
+  expr: 'sqrt(s^2 + t^2)',
+  gives: { tex: 's_p', quantity: 'percent', name: '± of the bias, the probe’s own error with it' },
+  terms: {
+    s: { tex: 's', quantity: 'percent', name: '± by both baths' },
+    t: { tex: 't', quantity: 'percent', name: '± of the probe’s resistance' },
+  },
+  source: SOURCES.gum,
+});

@@ -10,6 +10,8 @@ import { solvedFor } from './twoPoints';
 export interface TwoThings {
   /** In the circuit, ohm. */
   readonly bias: number;
+  /** Bias that the table assumes, where the one in the circuit is as described, ohm. */
+  readonly assumed: number;
   /** In the probe's lead, ohm. */
   readonly series: number;
   /** Both could be: no negative resistance, a bias that someone could have fitted. */
@@ -58,14 +60,15 @@ function twoThings(
   setup: ReadSetup,
   readings: readonly [BathReading, BathReading],
 ): TwoThings | null {
-  const { table, bias: assumed } = setup.reader;
+  const { table, bias: readerBias } = setup.reader;
   const R = readings.map((r) => inBath(setup, r)) as [number, number];
   const S = readings.map((r) => table.resistance(r.shown)) as [number, number];
-  const { bias, series } = solvedFor(R, S, assumed);
+  const { bias, series } = solvedFor(R, S, readerBias);
   if (!(bias > 0)) return null;
   const factor = bias / setup.divider.bias;
   return {
     bias,
+    assumed: (readerBias * setup.divider.bias) / bias,
     series,
     plausible:
       series >= 0 && series <= PIN_MOST && factor <= FITTED_FACTOR && factor >= 1 / FITTED_FACTOR,

@@ -1,9 +1,9 @@
 /** Error of a reader over a range, and the bias resistor that makes it least. */
-import { InvalidInputError } from '../../../errors';
+import { InvalidInputError, SolverError } from '../../../errors';
 import { maximum } from '../../../numerics/maximum';
 import { spaced } from '../../../numerics/spaced';
-import { SolverError } from '../../../errors';
 import { resistanceFromRatio } from '../divider';
+import type { BathReading } from '../bath';
 import { ratioSeen, withBias, type ReadSetup } from '../reader';
 
 /** Temperatures at which the error is asked for: every five kelvin or so of a usual range. */
@@ -91,3 +91,9 @@ export function bestBias(error: RangeError, present: number): number {
   };
   return Math.exp(maximum(score, centre - span, centre + span, 1e-10).x);
 }
+
+/** Readings as points of an error plot: true temperature, shown less true, ±; K. */
+export const errorSpots = (
+  readings: readonly BathReading[],
+): (readonly [T: number, error: number, plusMinus: number])[] =>
+  readings.map(({ T, shown, plusMinus }) => [T, shown - T, plusMinus] as const);
