@@ -1,5 +1,5 @@
 /** From an edit in a sheet to the painted frame that shows its result, in a real browser. */
-import type { ElementHandle, Locator, Page } from 'playwright-core';
+import type { CDPSession, ElementHandle, Locator, Page } from 'playwright-core';
 
 export interface EditTimes {
   /** Input event to painted frame, the wait for the frame included, ms. */
@@ -8,17 +8,33 @@ export interface EditTimes {
   readonly work: number;
 }
 
+/** What the page's main thread did from before the edit until after its frame, ms. */
+export interface EditWork {
+  /** Time on the processor: waiting for other work on the machine is not in it. */
+  readonly cpu: number;
+  /** By the clock: running scripts, working out styles, working out places. */
+  readonly script: number;
+  readonly style: number;
+  readonly layout: number;
+}
+
 /** Where the results of a sheet stand; the whole page where a sheet marks none. */
 const RESULTS = '.headline, [data-result], output';
 
 /** Edit `box` between neighbouring values and time each edit. */
-export async function editTimes(page: Page, box: Locator, edits: number): Promise<EditTimes[]> {
+export async function editTimes(
+  page: Page,
+  box: Locator,
+  edits: number,
+): Promise<(EditTimes & EditWork)[]> {
   // The runner's compiler wraps named functions in a helper that the page does not have.
   await page.evaluate('globalThis.__name ??= (f) => f');
   const values = neighbours(await box.inputValue());
   // Found once: looking for a label in a large page is work the page would be charged for.
   const input = (await box.elementHandle()) as ElementHandle<HTMLInputElement>;
-  const times: EditTimes[] = [];
+  const times: (EditTimes & EditWork)[] = [];
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable');
   const warmUp = 8;
   for (let i = 0; i < warmUp + edits; i++) {
     await input.evaluate((element) => {
@@ -27,12 +43,29 @@ export async function editTimes(page: Page, box: Locator, edits: number): Promis
     });
     // Armed before the edit is sent, asked after: two calls in flight have no order.
     const shown = await page.evaluateHandle(watchNextChange, RESULTS);
+    const before = await counters(session);
     await page.keyboard.insertText(values[i % values.length]!);
     const time = await shown.evaluate(({ painted }) => painted);
+    const after = await counters(session);
     await shown.dispose();
-    if (i >= warmUp) times.push(time);
+    const spent = (name: string) => 1000 * ((after.get(name) ?? NaN) - (before.get(name) ?? NaN));
+    if (i < warmUp) continue;
+    times.push({
+      ...time,
+      cpu: spent('ThreadTime'),
+      script: spent('ScriptDuration'),
+      style: spent('RecalcStyleDuration'),
+      layout: spent('LayoutDuration'),
+    });
   }
+  await session.detach();
   return times;
+}
+
+/** Seconds the main thread has spent on each kind of work so far. */
+async function counters(session: CDPSession): Promise<Map<string, number>> {
+  const { metrics } = await session.send('Performance.getMetrics');
+  return new Map(metrics.map(({ name, value }) => [name, value]));
 }
 
 /** Values near the one that stands there, its unit kept as typed. */

@@ -60,6 +60,13 @@ export function timed(about: About, run: () => void, { runs, warmUp, batch = 1 }
   return entry(about, wall, cpu);
 }
 
+/** The middle of a list that is in no order. */
+export const middle = (values: readonly number[]): number =>
+  quantile(
+    [...values].sort((a, b) => a - b),
+    0.5,
+  );
+
 /** Nearest rank: a value that was measured, never one between two. */
 function quantile(sorted: readonly number[], share: number): number {
   return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? NaN;
