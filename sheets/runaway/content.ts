@@ -1,5 +1,6 @@
 /** The sheet on runaway as data: the balance as tried. */
-import { say, type ContentOf } from '../types';
+import type { Side } from '$lib/job/evaluate';
+import { say, type ContentOf, type SheetContent } from '../types';
 import { findings } from './findings';
 import { lines } from './lines';
 import { results } from './results';
@@ -27,3 +28,10 @@ export const content: ContentOf = (side) => {
     findings: findings(study),
   };
 };
+
+/** Results as tried, with lines and findings as they were said last: a hand on a knob watches the curve. */
+export function whileDragged(side: Side, last: SheetContent | undefined): SheetContent {
+  if (!last) return content(side);
+  const outcome = studyOf(side);
+  return { ...last, results: results(side, outcome.ok ? outcome.value : null) };
+}

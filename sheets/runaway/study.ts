@@ -1,5 +1,6 @@
 /** What the sheet asks the solver for, once per side; what does not depend on the knobs is kept. */
 import type { Side } from '$lib/job/evaluate';
+import { once } from '$lib/once';
 import { problemOf } from '$lib/job/problem';
 import type { Outcome } from '$lib/job/types';
 import { runawayModel, type Balance, type RunawayModel } from '$lib/solver/loop/runaway/balanceAt';
@@ -107,8 +108,14 @@ function newStudy(side: Side, prepared: PreparedLoop): Study {
   const described = modelOf(prepared, duty, describedBy(prepared));
   const now = settingOf(model, knobs);
   const neutral = settingOf(described, NEUTRAL);
-  const branches = branchesOf(prepared, duty, what, knob);
   const { fromCold } = now.found;
+  // Worked out when asked for: while a knob is dragged nobody looks at them.
+  const branches = once(() => branchesOf(prepared, duty, what, knob));
+  const edge = once(() =>
+    fromCold
+      ? edgeOf(branches(), { knob: knobs[knob], T: fromCold.T }, HARDER[knob], KNOB_RANGE[knob])
+      : null,
+  );
   return {
     duty,
     knob,
@@ -118,10 +125,12 @@ function newStudy(side: Side, prepared: PreparedLoop): Study {
     moved:
       (Object.keys(NEUTRAL) as Knob[]).some((key) => knobs[key] !== NEUTRAL[key]) ||
       now.found.fromCold?.T !== neutral.found.fromCold?.T,
-    branches,
-    edge: fromCold
-      ? edgeOf(branches, { knob: knobs[knob], T: fromCold.T }, HARDER[knob], KNOB_RANGE[knob])
-      : null,
+    get branches() {
+      return branches();
+    },
+    get edge() {
+      return edge();
+    },
   };
 }
 

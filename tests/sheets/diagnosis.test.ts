@@ -83,6 +83,43 @@ describe('the diagnosis sheet', { timeout: 30_000 }, () => {
     expect(codes(read({ 'measured.cruise.reservoir': '206 °F' }))).toContain('not-told-apart');
   });
 
+  const THREE = {
+    'measured.traffic.flow': '1.5 gpm',
+    'measured.traffic.amps': '3.0 A',
+    'measured.traffic.pumpRise': '2.0 psi',
+  };
+  const says = (job: Job) =>
+    found(job)
+      .findings.map(({ sentence }) => sentence.filter((w) => typeof w === 'string').join(''))
+      .join(' ');
+  const EITHER =
+    'Either the pump lost its supply or it cavitates; read the volts at the pump during the event.';
+
+  it('comes from three readings to an either-or, and by the fourth to an answer', () => {
+    expect(says(read(THREE))).toContain(EITHER);
+    // Flow and amps alone leave a blocked way as well: pressure across the pump rules it out.
+    const { 'measured.traffic.pumpRise': _pressure, ...two } = THREE;
+    expect(codes(read(two))).not.toContain('either-or');
+    const decided = (volts: string) => {
+      const job = read({ ...THREE, 'measured.traffic.volts': volts });
+      expect(codes(job)).not.toContain('either-or');
+      expect(says(job)).toContain('That decides it');
+      return result(job, 'leading').name;
+    };
+    expect(decided('10.9 V')).toMatch(/Cavitation/);
+    expect(decided('7.5 V')).toMatch(/Breaker|Volts lost/);
+  });
+
+  it('is what the demonstration job shows as it comes', () => {
+    expect(says(demoJob())).toContain(EITHER);
+  });
+
+  it('says that volts are held only where they would follow the flow', () => {
+    expect(codes(read(THREE))).not.toContain('volts-held');
+    const fed = JOBS['pump worked out from its feed, load by flow']!();
+    expect(codes(read(THREE, fed))).toContain('volts-held');
+  });
+
   it('shows the exchanger by its own readings only where it was read', () => {
     const ids = (job: Job) => found(job).lines.map((line) => line.id);
     const drop = { 'measured.traffic.frontIn': '200 °F', 'measured.traffic.frontOut': '196 °F' };

@@ -4,7 +4,7 @@ import { applyEdit } from '$lib/job/edit';
 import { evaluate } from '$lib/job/evaluate';
 import type { Job } from '$lib/job/types';
 import { branchChart, heatChart } from '../../sheets/runaway/charts';
-import { content } from '../../sheets/runaway/content';
+import { content, whileDragged } from '../../sheets/runaway/content';
 import { slid, spans, typedKnob } from '../../sheets/runaway/slider';
 import { studyOf } from '../../sheets/runaway/study';
 import { walkOf } from '../../sheets/runaway/walk';
@@ -27,6 +27,17 @@ const EDGE = {
   'runaway.underhoodFeedback': 'on',
   'runaway.suctionFeedback': 'on',
 } as const;
+
+it('while a knob is dragged results follow it, lines and findings wait', () => {
+  const before = content(sideOf(demoJob()));
+  const moved = sideOf(edited(demoJob(), { 'runaway.ambientShift': '18 °F' }));
+  const during = whileDragged(moved, before);
+  expect(during.results).toEqual(content(moved).results);
+  expect(during.results).not.toEqual(before.results);
+  expect(during.lines).toBe(before.lines);
+  expect(during.findings).toBe(before.findings);
+  expect(whileDragged(moved, undefined).lines.length).toBeGreaterThan(5);
+});
 
 describe('as described', () => {
   it('settles where sheet 1 has it', () => {

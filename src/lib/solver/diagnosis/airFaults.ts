@@ -41,7 +41,7 @@ export const AIR_FAULTS: readonly Fault[] = [
   {
     id: 'fan-reversed',
     name: 'Fan turns backwards',
-    sign: 'Worst at 20 to 40 mph where fan and ram cancel, good at 60; hot air comes out of the grille when standing.',
+    sign: 'Hot air comes out of the grille when standing; no better at 20 to 40 mph, where fan and ram cancel (worst there behind a full shroud), and good at 60.',
     weight: 1,
     severity: { name: 'pressure left turning backwards', quantity: 'percent', from: 0.3, to: 0.75 },
     apply: ({ loop }, x, duty) => withReversedFan(loop, x, duty),
