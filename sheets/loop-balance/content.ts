@@ -51,7 +51,7 @@ export const content: ContentOf = (side) => {
       ...sourceFinding(s),
       ...limitFinding(s),
       ...marginFindings(s, side.loop),
-      volumeFinding(s),
+      volumeFinding(s, side),
     ],
   };
 };

@@ -11,6 +11,7 @@ import {
   soakHeat,
 } from '$lib/solver/loop/readings';
 import type { Loop, SteadySolution } from '$lib/solver/loop/types';
+import { timeConstantWith } from '$lib/solver/reservoir/volumes';
 import { q, say, type Finding } from '../types';
 
 /** A loop without a balance is told first and plainly. */
@@ -148,17 +149,26 @@ export function marginFindings({ margins, status }: SteadySolution, { pump }: Lo
   return found;
 }
 
-/** What no change of the tank alters. */
-export function volumeFinding(s: SteadySolution): Finding {
-  return s.duty === 'pull'
-    ? {
-        code: 'pull-held',
-        level: 'info',
-        sentence: say`A pull lasts seconds; this is where it would settle if it were held for good. What a real pull does is on the sheet of warm-up and recovery.`,
-      }
-    : {
-        code: 'volume-sets-delay',
-        level: 'info',
-        sentence: say`The volume of the reservoir stands in no line of this balance: it sets how long the loop takes to get there, never where it ends.`,
-      };
+/** What no change of the tank alters, and what it does. */
+export function volumeFinding(s: SteadySolution, { prepared }: Side): Finding {
+  if (s.duty === 'pull') {
+    return {
+      code: 'pull-held',
+      level: 'info',
+      sentence: say`A pull lasts seconds; this is where it would settle if it were held for good. What a real pull does is on the sheet of warm-up and recovery.`,
+    };
+  }
+  const [now, double] = [1, 2].map((factor) =>
+    prepared.ok && s.status === 'balanced' ? timeConstantWith(prepared.value, s, factor) : null,
+  );
+  return {
+    code: 'volume-sets-delay',
+    level: 'info',
+    sentence: [
+      'The volume of the reservoir stands in no line of this balance. ',
+      ...(now && double
+        ? say`It sets the delay: two thirds of a change take ${q(now, 'time')} now and would take ${q(double, 'time')} with double the liquid. It never sets the end: that stays at ${q(s.temperatures.reservoir, 'temperature')}.`
+        : say`It sets how long things take to get as hot as they do, never whether they do.`),
+    ],
+  };
 }

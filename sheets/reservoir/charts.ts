@@ -103,16 +103,12 @@ function threeVolumes(
       const points = pointsOf(run);
       // A start beyond freezing or boiling is no way anywhere.
       if (points.length < 2) continue;
-      const label = name === 'candidate' ? 'candidate' : VOLUME_WORD[factor];
-      curves.push({
-        id: `${name}-${factor}`,
-        label,
-        side: name,
-        points,
-        quiet: true,
-        thin: factor !== 1,
-      });
-      const at = named(run, factor);
+      const ours = name === 'found';
+      const label = ours ? VOLUME_WORD[factor] : 'candidate';
+      // Three found end at one place and are named on the way; the candidate is named at its end.
+      const thin = factor !== 1;
+      curves.push({ id: `${name}-${factor}`, label, side: name, points, quiet: ours, thin });
+      const at = ours && named(run, factor);
       if (at) spots.push({ label, side: name, x: at[0], y: at[1] });
     }
   };

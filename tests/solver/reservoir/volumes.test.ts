@@ -6,6 +6,7 @@ import { coldState, warmUp } from '$lib/solver/loop/warmUp';
 import { pullStart } from '$lib/solver/reservoir/pullStart';
 import {
   pullRise,
+  timeConstantWith,
   volumeRuns,
   withVolume,
   type VolumeQuestion,
@@ -44,6 +45,8 @@ describe('volume sets the delay, never the end', () => {
     const slope = (a: typeof half, b: typeof half) =>
       (b.timeConstant! - a.timeConstant!) / (b.volume - a.volume);
     expect(slope(half, present)).toBeGreaterThan(0);
+    expect(timeConstantWith(prepared, cruise, 2)).toBe(double.timeConstant);
+    expect(timeConstantWith(stoppedLoop, steady(stoppedLoop, 'cruise'), 2)).toBeNull();
     expect(slope(present, double) / slope(half, present)).toBeCloseTo(1, 9);
   });
   it('more liquid is behind less on the way, and after a pull', () => {

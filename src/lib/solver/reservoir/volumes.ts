@@ -70,6 +70,19 @@ function timeConstants(present: PreparedLoop, { duty, liquid }: SteadySolution) 
     G > 0 ? totalCapacity(thermalMass(changed, liquid.temperature)) / G : null;
 }
 
+/**
+ * Time after which 63 % of a change is done, with `factor` times the liquid in the reservoir, s; null
+ * where nothing brings the loop back.
+ */
+export function timeConstantWith(
+  loop: Loop | PreparedLoop,
+  solution: SteadySolution,
+  factor: number,
+): number | null {
+  const present = prepare(loop);
+  return timeConstants(present, solution)(withVolume(present, factor));
+}
+
 const longEnough = (timeConstant: number | null) =>
   Math.min(Math.max(SETTLED_AFTER * (timeConstant ?? 0), RUN[0]), RUN[1]);
 
