@@ -9,6 +9,7 @@ import { about as warmUpAndRecovery } from './warm-up-and-recovery/about';
 import { about as pumpFeed } from './pump-feed/about';
 import { about as runaway } from './runaway/about';
 import { about as diagnosis } from './diagnosis/about';
+import { about as flowMeter } from './flow-meter/about';
 import { about as probe } from './probe/about';
 import { about as coreFromMeasures } from './core-from-measures/about';
 import type { SheetAbout } from './types';
@@ -25,5 +26,6 @@ export const SHEETS: readonly SheetAbout[] = [
   runaway,
   diagnosis,
   probe,
+  flowMeter,
   coreFromMeasures,
 ];

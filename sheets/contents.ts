@@ -9,6 +9,7 @@ import { content as reservoir } from './reservoir/content';
 import { content as suctionMargin } from './suction-margin/content';
 import { content as warmUpAndRecovery } from './warm-up-and-recovery/content';
 import { content as diagnosis } from './diagnosis/content';
+import { content as flowMeter } from './flow-meter/content';
 import { content as probe } from './probe/content';
 import { content as coreFromMeasures } from './core-from-measures/content';
 import type { ContentOf } from './types';
@@ -26,5 +27,6 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   runaway,
   diagnosis,
   probe,
+  'flow-meter': flowMeter,
   'core-from-measures': coreFromMeasures,
 };

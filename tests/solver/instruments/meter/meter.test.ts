@@ -3,12 +3,11 @@ import { InvalidInputError, OutOfRangeError } from '$lib/solver/errors';
 import { kFactor, kOfRun, type BucketErrors } from '$lib/solver/instruments/meter/kFactor';
 import { flowStep, inputState, linearAbove, slipLine } from '$lib/solver/instruments/meter/lowFlow';
 import {
-  flowWithMeter,
+  meterInLoop,
   meterK,
   meterLoss,
   straightLength,
 } from '$lib/solver/instruments/meter/meterInLoop';
-import { hydraulicModel } from '$lib/solver/hydraulics/operatingPoint';
 import { gaussianNoise } from './noise';
 import { exampleLoop } from '../../loop/example';
 import { steady } from '$lib/solver/loop/steady';
@@ -158,16 +157,16 @@ describe('the meter in its loop', () => {
   it('takes flow from the loop, by as much as the pump’s curve says', () => {
     const { operating, liquid: held } = steady(exampleLoop, 'cruise');
     const liquid = { rho: held.density, mu: held.viscosity };
-    const without = hydraulicModel(exampleLoop).flowAt(liquid);
-    expect(without / operating.flow).toBeCloseTo(1, 6);
-    const flow = flowWithMeter(exampleLoop, 'delivery', loss, liquid);
-    expect(flow).toBeLessThan(without);
-    expect(flowWithMeter(exampleLoop, 'delivery', { ...loss, ratedLoss: 0 }, liquid)).toBeCloseTo(
-      without,
-      12,
-    );
+    const put = (run: 'delivery' | 'back', rating: typeof loss, among = false) =>
+      meterInLoop(exampleLoop, run, rating, liquid, among);
+    const placed = put('delivery', loss);
+    expect(placed.without / operating.flow).toBeCloseTo(1, 6);
+    expect(placed.with).toBeLessThan(placed.without);
+    expect(placed.loss).toBeCloseTo(meterLoss(loss, placed.with, liquid.rho), 9);
+    expect(put('delivery', { ...loss, ratedLoss: 0 }).with).toBeCloseTo(placed.without, 12);
     // In the return it loses the same.
-    expect(flowWithMeter(exampleLoop, 'back', loss, liquid) / flow).toBeCloseTo(1, 9);
+    expect(put('back', loss).with / placed.with).toBeCloseTo(1, 9);
+    expect(put('back', loss, true).with).toBe(placed.without);
   });
   it('ten bores of three quarters of an inch are seven and a half inches', () => {
     expect(straightLength(10, 0.01905)).toBeCloseTo(7.5 * 0.0254, 12);

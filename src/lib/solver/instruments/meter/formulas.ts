@@ -111,7 +111,7 @@ function makeRunsFormulas(n: number): RunsFormulas {
 /** By how much the scatter exceeds the ±: Birge's ratio. */
 export const birgeRatio = defineFormula({
   id: 'meter.birge',
-  expr: 'max(1, sqrt(chi / nu))',
+  expr: 'sqrt(max(1, chi / nu))',
   gives: { tex: 'w', quantity: 'ratio', name: 'widening' },
   terms: {
     chi: { tex: '\\chi^2', quantity: 'ratio', name: 'scatter' },

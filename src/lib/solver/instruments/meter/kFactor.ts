@@ -144,3 +144,12 @@ export function kFactor(
     widened,
   };
 }
+
+/**
+ * What a reader shows of the true flow while it divides by another K-factor.
+ *
+ * @formula x = K / K_r
+ * @symbol K - pulses per volume the meter gives, 1/m³
+ * @symbol K_r - pulses per volume set in the reader, 1/m³
+ */
+export const readingFactor = (K: number, K_r: number): number => K / K_r;

@@ -1,4 +1,5 @@
 /** Where a meter stops telling the truth: its slip at low flow, and the reach of the pulse input. */
+import { spaced } from '../../numerics/spaced';
 import type { KFactor } from './kFactor';
 
 /**
@@ -80,3 +81,18 @@ export const inputState = (frequency: number, { highest, lowest }: PulseInput): 
  * @returns m³/s
  */
 export const flowStep = (K: number, gate: number): number => 1 / (K * gate);
+
+/** Runs as points of a plot: flow, K, ± of K. */
+export const kSpots = ({
+  runs,
+}: KFactor): (readonly [flow: number, K: number, plusMinus: number])[] =>
+  runs.map(({ flow, K, share }) => [flow, K, K * share] as const);
+
+/** K over the flows of the runs, by the line through them: K (1 - Q_0 / Q). */
+export function slipCurve(
+  { runs }: KFactor,
+  { K, slip }: SlipLine,
+): (readonly [flow: number, K: number])[] {
+  const flows = runs.map((r) => r.flow);
+  return spaced(Math.min(...flows), Math.max(...flows), 40).map((Q) => [Q, K * (1 - slip / Q)]);
+}

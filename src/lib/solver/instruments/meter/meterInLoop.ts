@@ -63,13 +63,38 @@ export function withMeter(loop: Loop, run: HoseId, loss: MeterLoss): Loop {
   };
 }
 
-/** Flow with the meter in that run, the liquid as warm as it is, m³/s. */
-export const flowWithMeter = (
+/** What the meter does to the loop, the liquid as warm as it is. */
+export interface MeterInLoop {
+  /** Flow without the meter, m³/s. */
+  readonly without: number;
+  /** Flow with it, m³/s. */
+  readonly with: number;
+  /** Lost in it at that flow, Pa. */
+  readonly loss: number;
+  readonly density: number;
+}
+
+/**
+ * Flow with and without the meter.
+ * @param among - its loss is already among those of the loop described, so that loop is the one with it
+ * @throws {@link OutOfRangeError} outside {@link METER_LOSS_RANGE}
+ */
+export function meterInLoop(
   loop: Loop,
   run: HoseId,
   loss: MeterLoss,
   liquid: FlowingLiquid,
-): number => hydraulicModel(withMeter(loop, run, loss)).flowAt(liquid);
+  among: boolean,
+): MeterInLoop {
+  const described = hydraulicModel(loop).flowAt(liquid);
+  const flow = among ? described : hydraulicModel(withMeter(loop, run, loss)).flowAt(liquid);
+  return {
+    without: described,
+    with: flow,
+    loss: meterLoss(loss, flow, liquid.rho),
+    density: liquid.rho,
+  };
+}
 
 /** Straight hose a turbine wants, in bores (common practice, no source; the maker's sheet goes first). */
 export const STRAIGHT = { before: 10, after: 5 } as const;

@@ -1,0 +1,78 @@
+/** What the sheet asks the solver for, once per side. */
+import type { Side } from '$lib/job/evaluate';
+import { problemOf } from '$lib/job/problem';
+import { toMeter, type MeterJob } from '$lib/job/toMeter';
+import type { Outcome } from '$lib/job/types';
+import { kFactor, type KFactor } from '$lib/solver/instruments/meter/kFactor';
+import { slipLine, type SlipLine } from '$lib/solver/instruments/meter/lowFlow';
+import { meterInLoop, type MeterInLoop } from '$lib/solver/instruments/meter/meterInLoop';
+import type { DutyId, HoseId, LoopTemperatures } from '$lib/solver/loop/types';
+import { dutyOf } from '../wiring/duty';
+
+export interface Study {
+  readonly meter: MeterJob;
+  /** Null without a run. */
+  readonly test: Outcome<KFactor> | null;
+  readonly slip: SlipLine | null;
+  /** K that counts from here on: measured, else as set in the reader; 1/m³. */
+  readonly K: number;
+  readonly duty: DutyId;
+  /** The meter in the loop as it settles; null where the loop has no solution or no flow. */
+  readonly inLoop: MeterInLoop | null;
+  /** Temperature of the liquid in its run, K. */
+  readonly liquidTemperature: number | null;
+}
+
+/** Liquid in each run, by the temperatures the loop is solved for. */
+const LIQUID_IN: Readonly<Record<HoseId, keyof LoopTemperatures>> = {
+  suction: 'pumpIn',
+  delivery: 'chargeCoolerIn',
+  transfer: 'chargeCoolerOut',
+  back: 'frontOut',
+};
+
+const known = new WeakMap<Side, Study>();
+
+export function studyOf(side: Side): Study {
+  let found = known.get(side);
+  if (!found) known.set(side, (found = study(side)));
+  return found;
+}
+
+function attempt<T>(work: () => T): Outcome<T> {
+  try {
+    return { ok: true, value: work() };
+  } catch (thrown) {
+    return { ok: false, problem: problemOf(thrown, 'US') };
+  }
+}
+
+function study(side: Side): Study {
+  const meter = toMeter(side.values);
+  // A bucket was held under the loop as found; a candidate has not been built.
+  const measured = side.id === 'asFound' && meter.runs.length > 0;
+  const test = measured ? attempt(() => kFactor(meter.runs, meter.errors, meter.counting)) : null;
+  const duty = dutyOf(side);
+  const settled = side.steady[duty];
+  const s = settled.ok && settled.value.operating.flow > 0 ? settled.value : null;
+  const placed =
+    s &&
+    attempt(() =>
+      meterInLoop(
+        side.loop,
+        meter.run,
+        meter.loss,
+        { rho: s.liquid.density, mu: s.liquid.viscosity },
+        meter.among,
+      ),
+    );
+  return {
+    meter,
+    test,
+    slip: test?.ok ? slipLine(test.value) : null,
+    K: test?.ok ? test.value.K : meter.statedK,
+    duty,
+    inLoop: placed?.ok ? placed.value : null,
+    liquidTemperature: s ? s.temperatures[LIQUID_IN[meter.run]] : null,
+  };
+}
