@@ -79,7 +79,7 @@ export const hAAir = defineFormula({
 
 export const reynoldsRatio = defineFormula({
   id: 'cores.reynolds-ratio',
-  expr: '(rho * V / mu) / (rho_r * V_r / mu_r)',
+  expr: 'rho * V * mu_r / (rho_r * V_r * mu)',
   gives: reRatio,
   terms: {
     rho,

@@ -6,7 +6,7 @@ import { FLOW, G, RHO } from './terms';
 /** Head lost in a run whose velocity and friction factor are known. */
 export const runHead = defineFormula({
   id: 'hydraulics.run-head',
-  expr: '(f * L / D + n * K_b + K_o + 2 * K_f) * V^2 / (2 * g)',
+  expr: '(f * L / D + n * K_b + K_o + 2 * K_f) * (V^2 / (2 * g))',
   gives: { tex: 'h', quantity: 'head', name: 'head' },
   terms: {
     f: { tex: 'f', quantity: 'ratio', name: 'Darcy friction factor' },
