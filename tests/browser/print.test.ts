@@ -98,16 +98,19 @@ async function expectOnPaper(page: Page, name: string, paper: Paper) {
   return { text: textOf(pdf.file) ?? laidOut, pages: pdf.sizes.length };
 }
 
-describe('on paper', () => {
+/** Ten sheets in one test: more than the usual time where the machine is busy. */
+const LONG = { timeout: 600_000 };
+
+describe('on paper', LONG, () => {
   it('every sheet prints whole, with title block, lines, sources, cautions and signatures', async () => {
     const page = await visit();
     await titled(page, 'A4'); // the narrower of the two
     for (const sheet of SHEETS) {
       await go(page, `sheets/${sheet.slug}/`);
-      const statements = await page
-        .getByRole('list', { name: 'Lines' })
-        .getByRole('heading', { level: 3 })
-        .allInnerTexts();
+      const heads = page.getByRole('list', { name: 'Lines' }).getByRole('heading', { level: 3 });
+      // A sheet that searches for a while says so first and has its lines after.
+      await heads.first().waitFor({ timeout: 120_000 });
+      const statements = await heads.allInnerTexts();
       expect(statements.length, sheet.slug).toBeGreaterThan(4);
       const { text } = await expectOnPaper(page, sheet.slug, 'A4');
       for (const words of [...wordsOf(sheet), ...statements])

@@ -45,6 +45,7 @@ export function visits(): Visit {
   afterAll(() => browser.close());
   return async (place = '', view) => {
     const watched = await openPage(browser, view);
+    watched.page.setDefaultTimeout(120_000);
     open.push(watched);
     return go(watched.page, place);
   };
