@@ -2,7 +2,17 @@
 import { checkPlusMinus, checkTyped, copyTyped, sameTyped } from './check';
 import { evaluate } from './evaluate';
 import { FIELDS } from './fields';
-import type { Entries, Entry, Job, OutcomeProblem, SideId, TitleKey, Typed } from './types';
+import { MOST_ASIDE } from './schema';
+import type {
+  Candidate,
+  Entries,
+  Entry,
+  Job,
+  OutcomeProblem,
+  SideId,
+  TitleKey,
+  Typed,
+} from './types';
 import { contextOf, own, resolve } from './values';
 
 export interface Edited {
@@ -160,21 +170,26 @@ export const setPaper = (job: Job, paper: Job['header']['paper']): Job => ({
 
 /** Show the job in other units. Values stay what they are: a bare number is given its unit first. */
 export function setUnits(job: Job, units: Job['header']['units']): Job {
-  const complete = (side: SideId): Entries =>
+  const complete = (of: Job, side: SideId): Entries =>
     Object.fromEntries(
-      Object.entries(entriesOf(job, side)).map(([path, entry]) => {
+      Object.entries(entriesOf(of, side)).map(([path, entry]) => {
         const field = FIELDS.get(path);
         if (!field || entry.is === undefined) return [path, entry];
-        const checked = checkTyped(field, entry.is, contextOf(job, side));
+        const checked = checkTyped(field, entry.is, contextOf(of, side));
         const changed = checked.ok && !sameTyped(checked.typed, entry.is);
         return [path, changed ? { ...entry, is: checked.typed } : entry];
       }),
     );
+  const planned = (candidate: Candidate): Candidate => ({
+    ...candidate,
+    changes: complete({ ...job, candidate }, 'candidate'),
+  });
   return {
     ...job,
     header: { ...job.header, units },
-    asFound: complete('asFound'),
-    candidate: job.candidate && { ...job.candidate, changes: complete('candidate') },
+    asFound: complete(job, 'asFound'),
+    candidate: job.candidate && planned(job.candidate),
+    aside: job.aside.map(planned),
   };
 }
 
@@ -193,6 +208,38 @@ export const nameCandidate = (job: Job, name: string): Job =>
   job.candidate ? { ...job, candidate: { ...job.candidate, name } } : job;
 
 export const dropCandidate = (job: Job): Job => ({ ...job, candidate: null });
+
+/** Put the candidate aside: the sheets show the loop as found alone until another is taken up. */
+export const putAside = (job: Job): Job =>
+  job.candidate && job.aside.length < MOST_ASIDE
+    ? { ...job, candidate: null, aside: [...job.aside, job.candidate] }
+    : job;
+
+/** Take up one that was put aside; the present candidate goes to its place. */
+export function takeUp(job: Job, index: number): Job {
+  const taken = job.aside[index];
+  if (!taken) return job;
+  const rest = job.candidate ? [job.candidate] : [];
+  return {
+    ...job,
+    candidate: taken,
+    aside: [...job.aside.slice(0, index), ...rest, ...job.aside.slice(index + 1)],
+  };
+}
+
+/** Put a copy of the candidate aside and go on with the other: a variant begins from what is there. */
+export function branchCandidate(job: Job): Job {
+  if (!job.candidate || job.aside.length >= MOST_ASIDE) return job;
+  const names = new Set([job.candidate, ...job.aside].map(({ name }) => name));
+  let name = `${job.candidate.name}, variant`;
+  for (let n = 2; names.has(name); n++) name = `${job.candidate.name}, variant ${n}`;
+  return { ...job, candidate: { ...job.candidate, name }, aside: [...job.aside, job.candidate] };
+}
+
+export const dropAside = (job: Job, index: number): Job => ({
+  ...job,
+  aside: job.aside.filter((_, i) => i !== index),
+});
 
 /** The change was made on the vehicle: the candidate becomes the loop as found. */
 export function promoteCandidate(job: Job): Job {

@@ -56,6 +56,10 @@ export function evaluate(job: Job): Evaluated {
   return evaluated;
 }
 
+/** The candidates put aside, each as a side of its own; solved when asked, and kept like the others. */
+export const evaluateAside = (job: Job): readonly Side[] =>
+  job.aside.map((candidate) => evaluate({ ...job, candidate, aside: [] }).candidate!);
+
 interface KeptSide {
   readonly side: Side;
   readonly madeOf: readonly object[];

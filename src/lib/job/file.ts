@@ -3,7 +3,14 @@ import * as v from 'valibot';
 import { FIELDS } from './fields';
 import { migrate } from './migrations';
 import { jobSchema, type JobFile } from './schema';
-import { FORMAT_VERSION, TITLE_KEYS, type Entries, type Entry, type Job } from './types';
+import {
+  FORMAT_VERSION,
+  TITLE_KEYS,
+  type Candidate,
+  type Entries,
+  type Entry,
+  type Job,
+} from './types';
 
 export type ReadCode =
   | 'empty'
@@ -71,7 +78,8 @@ export function readJob(text: string): ReadResult {
 
 /** The text of a job file: stable order of keys, so that two versions can be compared line by line. */
 export function writeJob(job: Job): string {
-  const { header, asFound, candidate, notes, other } = job;
+  const { header, asFound, candidate, aside, notes, other } = job;
+  const written = ({ name, changes }: Candidate) => ({ name, changes: ordered(changes) });
   const file = {
     soakline: FORMAT_VERSION,
     header: {
@@ -81,7 +89,8 @@ export function writeJob(job: Job): string {
       ...(header.invented === undefined ? {} : { invented: header.invented }),
     },
     asFound: ordered(asFound),
-    candidate: candidate && { name: candidate.name, changes: ordered(candidate.changes) },
+    candidate: candidate && written(candidate),
+    aside: aside.map(written),
     notes: Object.fromEntries(Object.entries(notes).sort(([a], [b]) => (a < b ? -1 : 1))),
     ...other,
   };
@@ -89,10 +98,14 @@ export function writeJob(job: Job): string {
 }
 
 const ENTRY_KEYS = ['is', 'pm', 'from', 'draft', 'why'] as const;
-const KNOWN_PARTS = new Set(['soakline', 'header', 'asFound', 'candidate', 'notes']);
+const KNOWN_PARTS = new Set(['soakline', 'header', 'asFound', 'candidate', 'aside', 'notes']);
 
 function jobOf(file: JobFile): Job {
-  const { header, candidate } = file;
+  const { header, candidate, aside } = file;
+  const read = ({ name, changes }: JobFile['aside'][number]): Candidate => ({
+    name,
+    changes: changes as Entries,
+  });
   const other = Object.fromEntries(Object.entries(file).filter(([key]) => !KNOWN_PARTS.has(key)));
   return {
     header: {
@@ -104,7 +117,8 @@ function jobOf(file: JobFile): Job {
       ...(header.invented === undefined ? {} : { invented: header.invented }),
     },
     asFound: file.asFound as Entries,
-    candidate: candidate && { name: candidate.name, changes: candidate.changes as Entries },
+    candidate: candidate && read(candidate),
+    aside: aside.map(read),
     notes: file.notes,
     other,
   };
@@ -131,7 +145,8 @@ function tidyEntry(entry: Entry): Entry {
 }
 
 function unknownParts(job: Job): string[] {
-  const paths = [...Object.keys(job.asFound), ...Object.keys(job.candidate?.changes ?? {})];
+  const planned = [...(job.candidate ? [job.candidate] : []), ...job.aside];
+  const paths = [job.asFound, ...planned.map(({ changes }) => changes)].flatMap(Object.keys);
   const unknown = [
     ...new Set(paths.filter((path) => !FIELDS.has(path))),
     ...Object.keys(job.other),

@@ -4,7 +4,10 @@ import { FORMAT_VERSION } from './types';
 type RawFile = Record<string, unknown>;
 
 /** `MIGRATIONS[n]` turns a file of version n into one of version n + 1. Version 1 is the first. */
-const MIGRATIONS: Readonly<Record<number, (file: RawFile) => RawFile>> = {};
+const MIGRATIONS: Readonly<Record<number, (file: RawFile) => RawFile>> = {
+  // Version 1 knew one candidate; those put aside came with version 2.
+  1: (file) => ({ ...file, soakline: 2, aside: [] }),
+};
 
 /** Bring a file of `version` up to {@link FORMAT_VERSION}. */
 export function migrate(file: RawFile, version: number): RawFile {

@@ -6,6 +6,7 @@ const LONGEST_TEXT = 400;
 const LONGEST_NOTE = 20_000;
 const MOST_ROWS = 200;
 const MOST_CELLS = 20;
+export const MOST_ASIDE = 40;
 
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const row = v.pipe(v.array(text), v.maxLength(MOST_CELLS));
@@ -20,12 +21,14 @@ const entry = v.looseObject({
 });
 const entries = v.record(text, entry);
 
+const candidate = v.looseObject({ name: text, changes: entries });
+
 const titleShape = Object.fromEntries(
   TITLE_KEYS.map((key) => [key, v.optional(text, '')]),
 ) as Record<(typeof TITLE_KEYS)[number], v.OptionalSchema<typeof text, ''>>;
 
 export const jobSchema = v.looseObject({
-  soakline: v.literal(1),
+  soakline: v.literal(2),
   header: v.looseObject({
     title: v.optional(v.looseObject(titleShape), {}),
     units: v.picklist(['US', 'SI']),
@@ -33,7 +36,8 @@ export const jobSchema = v.looseObject({
     invented: v.optional(text),
   }),
   asFound: entries,
-  candidate: v.nullable(v.looseObject({ name: text, changes: entries })),
+  candidate: v.nullable(candidate),
+  aside: v.optional(v.pipe(v.array(candidate), v.maxLength(MOST_ASIDE)), []),
   notes: v.optional(v.record(text, v.pipe(v.string(), v.maxLength(LONGEST_NOTE))), {}),
 });
 

@@ -2,17 +2,21 @@
 import { getContext, setContext } from 'svelte';
 import {
   applyEdit,
+  branchCandidate,
   clearField,
+  dropAside,
   dropCandidate,
   dropDraft,
   nameCandidate,
   promoteCandidate,
+  putAside,
   setFrom,
   setNote,
   setPaper,
   setPm,
   setUnits,
   startCandidate,
+  takeUp,
   type Edited,
 } from './edit';
 import { evaluate } from './evaluate';
@@ -113,6 +117,18 @@ export class JobState {
   }
   dropCandidate(): void {
     this.#change((job) => ({ job: dropCandidate(job) }));
+  }
+  putAside(): void {
+    this.#change((job) => ({ job: putAside(job) }));
+  }
+  takeUp(index: number): void {
+    this.#change((job) => ({ job: takeUp(job, index) }));
+  }
+  branchCandidate(): void {
+    this.#change((job) => ({ job: branchCandidate(job) }));
+  }
+  dropAside(index: number): void {
+    this.#change((job) => ({ job: dropAside(job, index) }));
   }
   promoteCandidate(): void {
     this.#change((job) => ({ job: promoteCandidate(job) }));

@@ -1,8 +1,8 @@
-/** A job: one file that holds a vehicle's loop as found, one candidate change, and the words around them. */
+/** A job: one file that holds a vehicle's loop as found, candidate changes, and the words around them. */
 import type { UnitSystem } from '$lib/units';
 
 /** Version of the file format this program writes. */
-export const FORMAT_VERSION = 1;
+export const FORMAT_VERSION = 2;
 
 export type Paper = 'A4' | 'Letter';
 
@@ -50,7 +50,10 @@ export interface Candidate {
 export interface Job {
   readonly header: Header;
   readonly asFound: Entries;
+  /** The one that stands beside the loop as found on every sheet. */
   readonly candidate: Candidate | null;
+  /** Candidates put aside, in the order they were. */
+  readonly aside: readonly Candidate[];
   /** Free words, by sheet or under `job`. */
   readonly notes: Readonly<Record<string, string>>;
   /** Parts of the file this version does not know: kept and written back. */
@@ -82,6 +85,7 @@ export function emptyJob(units: UnitSystem = 'US'): Job {
     header: { title, units, paper },
     asFound: {},
     candidate: null,
+    aside: [],
     notes: {},
     other: {},
   };
