@@ -28,7 +28,7 @@ export const nextRows = ({ next }: Study) =>
       id: `${n.place}.${n.channel}`,
       label: readingName(n),
       found: n.perMinute,
-      remark: `${n.minutes} min. ${CHANNELS[n.channel].how}`,
+      remark: `${n.minutes} min`,
     }));
 
 /** One reading beside what the two leading causes predict; numbers in SI. */

@@ -1,8 +1,8 @@
 /** Plots of the drive with events: temperatures with numbered marks, flow, volts, ice. */
 import type { Side } from '$lib/job/evaluate';
-import type { Chart, Curve, SideName, Spot, Stretch } from '$lib/kit';
+import type { Chart, Curve, Limit, SideName, Stretch } from '$lib/kit';
 import { segmentAt } from '$lib/solver/loop/drive';
-import { bands, eventPoints, eventValueAt } from '$lib/solver/loop/events/plots';
+import { bands, eventPoints } from '$lib/solver/loop/events/plots';
 import type { EventDrive } from '$lib/job/toDrive';
 import type { EventHistory } from '$lib/solver/loop/events/types';
 import { points } from '$lib/solver/loop/history';
@@ -105,19 +105,34 @@ export function eventTemperatures(found: Side, candidate: Side | null): Chart {
         curves(drive, name, name === 'found' ? PLACES : CANDIDATE_PLACES),
       ),
     ],
-    spots: own ? marks(own) : [],
     stretches: own ? stands(own) : [],
-    limits: [{ axis: 'y', at: found.limits.charge, label: 'charge air not above' }],
+    limits: [
+      { axis: 'y', at: found.limits.charge, label: 'charge air not above' },
+      ...(own ? marks(own) : []),
+    ],
   };
 }
 
-/** The numbers of the list, on the reservoir's curve. */
-const marks = (drive: EventDrive): Spot[] =>
-  told(drive).flatMap(({ number, t }) =>
-    number === null
-      ? []
-      : [{ label: `${number}`, x: t, y: eventValueAt(drive.run.history, 'reservoir', t) }],
-  );
+/** Marks closer than this share of the drive share one line. */
+const APART = 0.04;
+
+/** The numbers of the list, each at its time; neighbours together. */
+function marks(drive: EventDrive): Limit[] {
+  const apart = APART * drive.run.endTime;
+  const groups: { at: number; first: number; last: number }[] = [];
+  for (const { number, t } of told(drive)) {
+    if (number === null) continue;
+    const group = groups.at(-1);
+    if (group && t - group.at < apart) group.last = number;
+    else groups.push({ at: t, first: number, last: number });
+  }
+  return groups.map(({ at, first, last }) => ({
+    axis: 'x',
+    at,
+    label: first === last ? `${first}` : `${first}–${last}`,
+    level: 'info',
+  }));
+}
 
 function strip(
   found: Side,

@@ -13,6 +13,7 @@ const NEVER = 'not in this drive';
 export function eventResults({ limits }: Side, outcome: Outcome<EventDrive>): Result[] {
   const drive = outcome.ok ? outcome.value : null;
   const run = drive?.run;
+  const asked = drive?.request;
   const absent = run ? NEVER : NOT_FOLLOWED;
   const first = (kind: EventKind) => run?.events.find((e) => e.kind === kind)?.t ?? null;
   const share = (t_on: number | undefined) =>
@@ -58,11 +59,15 @@ export function eventResults({ limits }: Side, outcome: Outcome<EventDrive>): Re
       quantity: 'count',
       better: 'lower',
     },
-    when('first-trip', 'Breaker opens first after', 't_b', 'breaker-trips'),
-    when('prime-lost', 'Pump loses its prime after', 't_p', 'prime-lost'),
+    ...(asked?.breaker
+      ? [when('first-trip', 'Breaker opens first after', 't_b', 'breaker-trips')]
+      : []),
+    ...(asked?.airBound
+      ? [when('prime-lost', 'Pump loses its prime after', 't_p', 'prime-lost')]
+      : []),
     when('cap-lifts', 'Cap lifts after', 't_{cap}', 'cap-lifts'),
     when('boils-after', 'Liquid boils first after', 't_{boil}', 'boiling-begins'),
-    when('ice-gone', 'Ice is gone after', 't_{ice}', 'ice-gone'),
+    ...(asked?.ice ? [when('ice-gone', 'Ice is gone after', 't_{ice}', 'ice-gone')] : []),
     {
       id: 'flow-share',
       name: 'Share of the drive with flow',
@@ -84,7 +89,8 @@ export function eventResults({ limits }: Side, outcome: Outcome<EventDrive>): Re
       id: 'steam-lost',
       name: 'Liquid lost as steam',
       symbol: 'm_v',
-      value: run?.vapourLost ?? null,
+      // Without boiling what stands there is rounding.
+      value: run ? (first('boiling-begins') === null ? 0 : run.vapourLost) : null,
       absent,
       quantity: 'mass',
       better: 'lower',

@@ -5,7 +5,7 @@ import type { EventKind, LiquidPart, LoopEvent } from '$lib/solver/loop/events/t
 import { q, say, type FindingLevel, type Sentence } from '../types';
 
 export interface Told {
-  /** Number beside the mark in the plot; none where it stands for several. */
+  /** Number at the line in the plot; none where it stands for several. */
   readonly number: number | null;
   readonly t: number;
   readonly level: FindingLevel;
