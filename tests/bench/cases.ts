@@ -7,6 +7,8 @@ import { coldState, warmUp } from '$lib/solver/loop/warmUp';
 import type { WarmUpRequest } from '$lib/solver/loop/types';
 import { exampleLoop } from '../solver/loop/example';
 
+export { logRuns } from './log';
+
 /** A loop no cache has seen: one input differs from run to run. */
 function edited(i: number) {
   const site = { ...exampleLoop.site, ambientTemperature: 300 + (i % 97) * 0.1 };

@@ -32,7 +32,8 @@ async function compiled(): Promise<Cases> {
 }
 
 export async function solverEntries(): Promise<Entry[]> {
-  const { balance, halfHour, halfHourOfEvents, threeOfE24 } = await compiled();
+  const { balance, halfHour, halfHourOfEvents, logRuns, threeOfE24 } = await compiled();
+  const { readLargeLog, fitTenMinutes } = logRuns();
   let i = 0;
   const steps = (run: { readonly steps: number; readonly rejected: number }) =>
     `${run.steps} steps, ${run.rejected} rejected`;
@@ -69,5 +70,14 @@ export async function solverEntries(): Promise<Entry[]> {
       () => void threeOfE24(i++),
       { runs: 200, warmUp: 40 },
     ),
+    timed(
+      { name: 'csv-1e6-rows', unit: 'ms', aim: median(3000), work: '12 columns' },
+      readLargeLog,
+      { runs: 5, warmUp: 1 },
+    ),
+    timed({ name: 'fit-600s-log', unit: 'ms', aim: median(1000) }, fitTenMinutes, {
+      runs: 30,
+      warmUp: 5,
+    }),
   ];
 }

@@ -11,6 +11,7 @@ import type { EndReason, LeastSquaresFit, LeastSquaresOptions, LeastSquaresProbl
 /** Converged: cosine between residuals and every column, step and gain as shares. */
 const LEVEL = 1e-10;
 const STEP = 1e-11;
+const ROUGH = 1e-3;
 const GAIN = 1e-15;
 /** Share of the promised gain that a step must bring. */
 const ACCEPTED = 1e-4;
@@ -34,7 +35,7 @@ export function leastSquares(
   problem: LeastSquaresProblem,
   options: LeastSquaresOptions,
 ): LeastSquaresFit {
-  const run = new Run(setUp(problem, options));
+  const run = new Run(setUp(problem, options), options.rough ?? false);
   return run.result(run.minimise(options.maxSteps ?? 1000, options.cancelled));
 }
 
@@ -45,7 +46,10 @@ class Run {
   private steps = 0;
   private evaluations = 1;
 
-  constructor(private readonly setUp: SetUp) {
+  constructor(
+    private readonly setUp: SetUp,
+    private readonly rough: boolean,
+  ) {
     const r = new Float64Array(setUp.m);
     setUp.problem.residuals(setUp.start, r);
     if (!Number.isFinite(lossSum(r, setUp.loss)))
@@ -62,6 +66,7 @@ class Run {
         if (outcome === 'moved') continue;
         if (outcome === 'stuck' && this.by === 'central') return 'no-better-step';
       }
+      if (this.rough) return 'converged';
       if (this.setUp.problem.jacobian || this.by === 'central') {
         this.polish();
         return 'converged';
@@ -99,7 +104,7 @@ class Run {
         this.damping *= Math.max(1 / 3, 1 - (2 * Math.min(gain, 1.5) - 1) ** 3);
         this.damping = Math.max(this.damping, DAMPING.least);
         this.at = this.linearised(next.p, next.r);
-        return relative <= STEP || saved <= GAIN ? 'settled' : 'moved';
+        return relative <= (this.rough ? ROUGH : STEP) || saved <= GAIN ? 'settled' : 'moved';
       }
       if (relative <= STEP) return 'settled';
       this.damping *= growth;

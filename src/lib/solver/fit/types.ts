@@ -27,6 +27,8 @@ export interface LeastSquaresOptions {
   readonly typical?: readonly number[];
   readonly loss?: Loss;
   readonly maxSteps?: number;
+  /** Stop at a thousandth of a parameter, forward differences throughout: a start for another fit. */
+  readonly rough?: boolean;
   /** Called before each step; true ends the run as it stands. */
   readonly cancelled?: () => boolean;
 }

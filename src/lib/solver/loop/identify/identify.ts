@@ -99,6 +99,7 @@ export function identify(request: IdentifyRequest): Identified {
       typical: free.map((name) => Math.abs(from[name]) || 1),
       loss: request.loss ?? LOSS,
       maxSteps: 200,
+      rough: !given && round < NOISE_ROUNDS,
       cancelled: request.cancelled,
     });
     if (fit.reason === 'cancelled') break;
