@@ -1,6 +1,6 @@
 /** What the bucket test and the place of the meter mean, in plain words. */
 import { readingFactor, type KFactor } from '$lib/solver/instruments/meter/kFactor';
-import { inputState, linearAbove } from '$lib/solver/instruments/meter/lowFlow';
+import { inputState, linearAbove, type SlipLine } from '$lib/solver/instruments/meter/lowFlow';
 import { flowTaken, pulseFrequency } from '$lib/solver/instruments/meter/formulas';
 import { q, say, type Finding } from '../types';
 import { placeFindings } from './placeFindings';
@@ -19,7 +19,7 @@ export const findings = (study: Study): Finding[] => [
   ...placeFindings(study),
 ];
 
-function testFindings({ meter, test }: Study): Finding[] {
+function testFindings({ meter, test, slip }: Study): Finding[] {
   if (!test) {
     return [
       {
@@ -32,7 +32,7 @@ function testFindings({ meter, test }: Study): Finding[] {
   if (!test.ok) {
     return [{ code: test.problem.code, level: 'act', sentence: say`${test.problem.message}` }];
   }
-  return [...kFinding(meter.statedK, test.value), ...agreement(test.value)];
+  return [...kFinding(meter.statedK, test.value), ...agreement(test.value, slip)];
 }
 
 function kFinding(statedK: number, { K, plusMinus }: KFactor): Finding[] {
@@ -54,13 +54,25 @@ function kFinding(statedK: number, { K, plusMinus }: KFactor): Finding[] {
   ];
 }
 
-function agreement({ runs, agree, chance, plusMinus, K, widened }: KFactor): Finding[] {
+function agreement(
+  { runs, agree, chance, plusMinus, K, widened }: KFactor,
+  slip: SlipLine | null,
+): Finding[] {
   if (chance === null) {
     return [
       {
         code: 'one-run',
         level: 'watch',
         sentence: say`One run says nothing of how well it would repeat. Make three.`,
+      },
+    ];
+  }
+  if (!agree && stands(slip)) {
+    return [
+      {
+        code: 'runs-slip',
+        level: 'watch',
+        sentence: say`The ${q(runs.length, 'count')} runs do not give one K: it falls towards low flow. The mean is right for flows like theirs, and its ± was widened ${q(widened, 'ratio')} times.`,
       },
     ];
   }
@@ -90,9 +102,12 @@ function agreement({ runs, agree, chance, plusMinus, K, widened }: KFactor): Fin
       ];
 }
 
+/** The slip stands out from its own uncertainty. */
+const stands = (slip: SlipLine | null) => slip !== null && slip.slip > 2 * slip.slipSigma;
+
 function lowFindings({ meter, slip, inLoop }: Study): Finding[] {
   const found: Finding[] = [];
-  if (slip && slip.slip > 2 * slip.slipSigma) {
+  if (slip && stands(slip)) {
     const above = linearAbove(slip.slip, meter.errorAllowed);
     found.push({
       code: 'slips',

@@ -49,9 +49,9 @@ function attempt<T>(work: () => T): Outcome<T> {
 
 function study(side: Side): Study {
   const meter = toMeter(side.values);
-  // A bucket was held under the loop as found; a candidate has not been built.
-  const measured = side.id === 'asFound' && meter.runs.length > 0;
-  const test = measured ? attempt(() => kFactor(meter.runs, meter.errors, meter.counting)) : null;
+  // K belongs to the meter: it goes with it into a candidate.
+  const test =
+    meter.runs.length > 0 ? attempt(() => kFactor(meter.runs, meter.errors, meter.counting)) : null;
   const duty = dutyOf(side);
   const settled = side.steady[duty];
   const s = settled.ok && settled.value.operating.flow > 0 ? settled.value : null;

@@ -6,7 +6,7 @@ export const TOP = 44;
 export const NODE = 250;
 export const GROUND = 388;
 export const MAIN = 62;
-const COLUMN = 92;
+const COLUMN = 106;
 
 /** A resistor drawn upright with its leads. */
 export interface Placed {

@@ -48,8 +48,8 @@ function leadingFinding({ job }: Study, first: FittedHypothesis): Finding {
   const number = hypothesisNumber(first, job.readerBiasKnown);
   const words: Record<Exclude<FittedHypothesis['id'], 'as-described'>, Finding['sentence']> = {
     bias: job.readerBiasKnown
-      ? say`The circuit works like a bias of ${q(first.value!, 'resistance')} where ${q(fitted, 'resistance')} was fitted.`
-      : say`The reader’s table was made for a bias of ${q(first.value!, 'resistance')}; ${q(fitted, 'resistance')} is fitted.`,
+      ? say`By both baths the circuit works like a bias of ${q(first.value!, 'resistance')} ± ${q(first.plusMinus, 'resistance')} where ${q(fitted, 'resistance')} was fitted.`
+      : say`By both baths the reader’s table was made for a bias of ${q(first.value!, 'resistance')} ± ${q(first.plusMinus, 'resistance')}; ${q(fitted, 'resistance')} is fitted.`,
     'pull-up': say`A hidden pull-up inside the reader, beside your bias resistor, explains both readings.`,
     supply: say`The divider is not fed from what the reader measures against: a supply that is off explains both readings. Measure it at the bias resistor, the probe plugged in.`,
     pin: say`Resistance in the probe’s lead explains both readings: little in the ice, much at the boil. Clean and crimp the pins and the ground before anything is trimmed.`,
@@ -58,7 +58,10 @@ function leadingFinding({ job }: Study, first: FittedHypothesis): Finding {
   return {
     code: `explains-${first.id}`,
     level: 'act',
-    sentence: [...words[first.id as keyof typeof words], ...say` By both baths, `, ...number, '.'],
+    sentence: [
+      ...words[first.id as keyof typeof words],
+      ...(first.id === 'bias' ? [] : [...say` By both baths, `, ...number, '.']),
+    ],
   };
 }
 

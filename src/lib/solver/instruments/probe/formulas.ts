@@ -76,7 +76,7 @@ export const betaResistanceFormula = defineFormula({
 export const reciprocalTemperature = defineFormula({
   id: 'probe.reciprocal-temperature',
   expr: '1 / T',
-  gives: { tex: '1/T', quantity: 'perKelvin', name: 'one over the absolute temperature' },
+  gives: { tex: 'y', quantity: 'perKelvin', name: 'one over the absolute temperature' },
   terms: { T: { tex: 'T', quantity: 'absoluteTemperature', name: 'temperature' } },
   source: SOURCES.definition,
 });
@@ -85,7 +85,7 @@ export const reciprocalTemperature = defineFormula({
 export const steinhartHartFormula = defineFormula({
   id: 'probe.steinhart-hart',
   expr: 'A + B * log(R / R_u) + C * log(R / R_u)^3',
-  gives: { tex: '1/T', quantity: 'perKelvin', name: 'one over the absolute temperature' },
+  gives: { tex: 'y', quantity: 'perKelvin', name: 'one over the absolute temperature' },
   terms: {
     A: { tex: 'A', quantity: 'perKelvin', name: 'first coefficient' },
     B: { tex: 'B', quantity: 'perKelvin', name: 'second coefficient' },
