@@ -66,7 +66,8 @@ const stands = ({ run }: EventDrive): Stretch[] => {
     axis: 'x',
     from,
     to: until,
-    label: 'no flow',
+    // The caption says it; up there stand the numbers of the events.
+    label: '',
     kind: 'span',
   }));
 };
