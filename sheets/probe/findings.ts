@@ -7,8 +7,15 @@ import type { Study } from './study';
 import { trimFindings } from './trimFindings';
 import { HYPOTHESIS, hypothesisNumber } from './words';
 
+const CURVE_ASSUMED: Finding = {
+  code: 'curve-assumed',
+  level: 'watch',
+  sentence: say`The probe’s curve is not yours: an invented one stands in. Where the reader’s table is for this probe the bias found hardly depends on it, but volts, counts and the ends of the range do. Enter its points.`,
+};
+
 export const findings = (study: Study): Finding[] => [
   ...bathFindings(study),
+  ...(study.curveAssumed ? [CURVE_ASSUMED] : []),
   ...probeItself(study),
   ...trimFindings(study),
   ...coarseness(study),

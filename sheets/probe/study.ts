@@ -25,6 +25,8 @@ const BEST = 2;
 
 export interface Study {
   readonly job: ProbeJob;
+  /** Nobody gave the probe's law: the one that comes with the blank stands in. */
+  readonly curveAssumed: boolean;
   /** Null without both baths. */
   readonly verdict: Verdict | null;
   /** What is taken to be so from here on; null: as described, for want of two baths. */
@@ -46,6 +48,14 @@ export interface Lot extends LotComparison {
   /** Row of the table of each probe compared. */
   readonly rows: readonly number[];
 }
+
+/** What states the probe's law, by the choice of law. */
+const LAW_PATHS: Readonly<Record<string, readonly string[]>> = {
+  'three-points': ['probe.points'],
+  table: ['probe.points'],
+  beta: ['probe.r25', 'probe.beta'],
+  'steinhart-hart': ['probe.a', 'probe.b', 'probe.c'],
+};
 
 const known = new WeakMap<Side, Outcome<Study>>();
 
@@ -88,6 +98,7 @@ function study({ values }: Side): Study {
   const points = setup && attempt(() => calibrationPoints(setup, from, to, POINTS));
   return {
     job,
+    curveAssumed: LAW_PATHS[values['probe.law']!.choice!]!.every((path) => values[path]!.assumed),
     verdict: judged,
     leading,
     setup,

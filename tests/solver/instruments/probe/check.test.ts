@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { InvalidInputError, OutOfRangeError } from '$lib/solver/errors';
+import { InvalidInputError } from '$lib/solver/errors';
+import { OpenProbeError, ShortedProbeError } from '$lib/solver/instruments/probe/errors';
 import { combinedBias, type BathReading } from '$lib/solver/instruments/probe/bath';
 import { fitHypotheses, pullUpBehind } from '$lib/solver/instruments/probe/hypotheses';
 import { probeOf } from '$lib/solver/instruments/probe/probe';
@@ -151,13 +152,16 @@ describe('two points that no single thing explains', () => {
 
 describe('what cannot be judged is refused', () => {
   const [ice, boil] = read({});
-  it('one bath, no ±, a reading of a short', () => {
+  it('one bath, no ±, a reading of an open or a shorted input', () => {
     expect(() => fitHypotheses(setup, [ice], true)).toThrow(InvalidInputError);
     expect(() => fitHypotheses(setup, [ice, { ...boil, plusMinus: 0 }], true)).toThrow(
       InvalidInputError,
     );
+    expect(() => fitHypotheses(setup, [{ ...ice, shown: 200 }, boil], true)).toThrow(
+      OpenProbeError,
+    );
     expect(() => fitHypotheses(setup, [ice, { ...boil, shown: 600 }], true)).toThrow(
-      OutOfRangeError,
+      ShortedProbeError,
     );
   });
 });

@@ -1,6 +1,7 @@
 /** Readings in baths of known temperature, and the bias resistor they speak for. */
-import { InvalidInputError } from '../../errors';
+import { InvalidInputError, OutOfRangeError } from '../../errors';
 import { parallel } from './divider';
+import { OpenProbeError, ShortedProbeError } from './errors';
 import { sensitivity } from './probe';
 import type { ReadSetup } from './reader';
 
@@ -16,7 +17,11 @@ export interface BathReading {
   readonly ohms?: number;
 }
 
-/** @throws {@link InvalidInputError} for fewer than two readings, or a ± that is not above zero */
+/**
+ * @throws {@link InvalidInputError} for fewer than two readings, or a ± that is not above zero
+ * @throws {@link OpenProbeError} or {@link ShortedProbeError} for a reading colder or hotter than the
+ *   reader's table holds: what readers show with an open or a shorted input
+ */
 export function requireBath(setup: ReadSetup, readings: readonly BathReading[]): void {
   if (readings.length < 2) {
     throw new InvalidInputError('probe readings', 'two baths are needed', readings.length);
@@ -25,14 +30,22 @@ export function requireBath(setup: ReadSetup, readings: readonly BathReading[]):
     if (!(plusMinus > 0)) {
       throw new InvalidInputError('probe readings', 'a ± must be above zero', plusMinus);
     }
-    // Each refuses what lies outside its law.
+    // Refuses what lies outside its law.
     setup.probe.resistance(T);
-    setup.reader.table.resistance(shown);
+    requireInTable(setup, shown);
   }
 }
 
-/** ± of a reading from its parts, K: reader's last digit, bath, tolerance of the probe as kelvin. */
-export const togetherPlusMinus = (...parts: readonly number[]): number => Math.hypot(...parts);
+function requireInTable({ reader }: ReadSetup, shown: number): void {
+  try {
+    reader.table.resistance(shown);
+  } catch (thrown) {
+    const range = thrown instanceof OutOfRangeError ? thrown.facts.range : undefined;
+    if (range && shown > range[1]) throw new ShortedProbeError('reading', shown);
+    if (range && shown < range[0]) throw new OpenProbeError('reading', shown);
+    throw thrown;
+  }
+}
 
 /** Resistance from the input to ground in that bath, ohm. */
 export const inBath = ({ probe, divider }: ReadSetup, { T, ohms }: BathReading): number =>
