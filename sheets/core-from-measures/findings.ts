@@ -13,7 +13,7 @@ const CLOSER = 1.2;
 export function coreFindings(core: MeasuredCore): Finding[] {
   return [
     counting(core),
-    ...againstRating(core),
+    ...(core.assumed ? assumedFinding(core) : againstRating(core)),
     heldBackBy(core),
     ...finsFinding(core),
     ...outside(core),
@@ -35,6 +35,17 @@ function counting(core: MeasuredCore): Finding {
         level: 'info',
         sentence: say`${title}: the other sheets go on counting with its rating point. Choose “its measures” to count with this core instead.`,
       };
+}
+
+function assumedFinding(core: MeasuredCore): Finding[] {
+  const { id, title } = words(core);
+  return [
+    {
+      code: `${id}-assumed`,
+      level: 'watch',
+      sentence: say`${title}: nobody has measured its fins and tubes; usual ones stand in. Depth and fins per length matter most: put a ruler to it before comparing.`,
+    },
+  ];
 }
 
 function againstRating(core: MeasuredCore): Finding[] {

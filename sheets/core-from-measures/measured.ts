@@ -22,6 +22,8 @@ export interface MeasuredCore {
   readonly made: GeometryCore;
   /** Conductance that the typed rating stands for; null where the loop does not use it or it cannot be. */
   readonly ratedUA: number | null;
+  /** Nobody has given a measure yet: all of them are usual ones. */
+  readonly assumed: boolean;
   /** The loop is solved with the measures. */
   readonly counts: boolean;
 }
@@ -32,8 +34,10 @@ export interface CoreTrouble {
 }
 
 /** Someone has measured this core, or asks for its measures to count. */
-function spokenOf(side: Side, core: CoreId): boolean {
-  if (byMeasures(side.values, core)) return true;
+const spokenOf = (side: Side, core: CoreId): boolean =>
+  byMeasures(side.values, core) || measuredAny(side, core);
+
+function measuredAny(side: Side, core: CoreId): boolean {
   const prefix = `${core}.measure.`;
   return Object.entries(side.values).some(([path, v]) => path.startsWith(prefix) && !v.assumed);
 }
@@ -58,6 +62,7 @@ export function measuredCores(side: Side): {
         },
         made: measuredCore(side.values, core),
         ratedUA: ratedConductance(side, core),
+        assumed: !measuredAny(side, core),
         counts: byMeasures(side.values, core),
       });
     } catch (error) {

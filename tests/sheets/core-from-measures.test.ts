@@ -37,12 +37,14 @@ describe('core from measures', () => {
   it('doubts a rating far above what the metal can do, and is content with a near one', () => {
     const near = result(emptyJob(), 'front-heat');
     const watts = (x: number) => `${Math.round(x)} W`;
-    expect(codes(edited({ 'frontExchanger.rating.heat': watts(near * 0.95) }))).toContain(
-      'front-agrees',
-    );
-    expect(codes(edited({ 'frontExchanger.rating.heat': watts(near * 1.25) }))).toContain(
-      'front-disagrees',
-    );
+    const rated = (share: number, more: Readonly<Record<string, string>> = {}) =>
+      codes(edited({ 'frontExchanger.rating.heat': watts(near * share), ...more }));
+    const ruler = { 'frontExchanger.measure.depth': '2.25 in' };
+    expect(rated(0.95, ruler)).toContain('front-agrees');
+    expect(rated(1.25, ruler)).toContain('front-disagrees');
+    // Usual measures are no witness against a rating.
+    expect(rated(1.25)).toContain('front-assumed');
+    expect(rated(1.25)).not.toContain('front-disagrees');
   });
 
   it('says which measures make no core while the rating counts, and refuses them where they would count', () => {
