@@ -9,6 +9,7 @@ export {
   type LogColumn,
   type LogReaderOptions,
 } from './reader';
+export { readFile, readPieces, type ReadOptions } from './readStream';
 export {
   guessChannels,
   inSI,

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { effectiveness } from '$lib/solver/cores/effectiveness';
 import { InvalidInputError } from '$lib/solver/errors';
+import { inletConductance } from '$lib/solver/loop/identify/shares';
 import { simulator } from '$lib/solver/loop/identify/simulate';
 import { PLUMBED, type Drive, type RingModel } from '$lib/solver/loop/identify/types';
 import { lumpedRamp, lumpedTemperature } from '$lib/solver/loop/lumped';
@@ -134,6 +135,19 @@ describe('both cores by UA', () => {
     expect(C * (charge[last]! - front[last]!)).toBeCloseTo(out, 5);
     expect(reservoir[last]!).toBeCloseTo(front[last]!, 8);
     expect(250 * (400 - chargeAirOut[last]!)).toBeCloseTo(into, 5);
+  });
+});
+
+describe('a core with its air mixed', () => {
+  // Which stream is the smaller decides which of the two relations holds.
+  it.each([
+    ['air smaller', 400, 'crossflow-cmin-mixed'],
+    ['liquid smaller', 4000, 'crossflow-cmax-mixed'],
+  ] as const)('%s', (_name, air, arrangement) => {
+    const least = Math.min(air, 2800);
+    const Cr = least / Math.max(air, 2800);
+    const exact = least * effectiveness({ arrangement, NTU: 900 / least, Cr });
+    expect(inletConductance('crossflow-air-mixed')(900, air, 2800)).toBe(exact);
   });
 });
 

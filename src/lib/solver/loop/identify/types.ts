@@ -1,6 +1,6 @@
 /** Words of finding a loop from its log: what drove it, what was read, what is sought. SI throughout. */
-import type { ExchangerArrangement } from '../../cores/arrangement';
 import type { Quantity } from '../../quantity';
+import type { Arrangement } from '../types';
 
 /** The four masses the liquid passes, each well mixed. */
 export type Node = 'charge' | 'reservoir' | 'pump' | 'front';
@@ -88,7 +88,7 @@ export type ChargeForm =
   /** `chargeShare` of what the air could give, C_air (T_air - T_liquid,in), times `heatScale` on C_air. */
   | { readonly by: 'effectiveness' }
   /** The same share from `chargeUA` by ε-NTU. */
-  | { readonly by: 'UA'; readonly arrangement: ExchangerArrangement };
+  | { readonly by: 'UA'; readonly arrangement: Arrangement };
 
 /** How it goes out at the front exchanger. */
 export type FrontForm =
@@ -97,7 +97,7 @@ export type FrontForm =
   /** `frontShare` of what the smaller stream could take, by the liquid's inlet. */
   | { readonly by: 'effectiveness' }
   /** The same share from `frontUA` by ε-NTU. */
-  | { readonly by: 'UA'; readonly arrangement: ExchangerArrangement };
+  | { readonly by: 'UA'; readonly arrangement: Arrangement };
 
 export interface RingModel {
   readonly order: Order;

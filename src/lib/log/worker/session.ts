@@ -1,0 +1,234 @@
+/** One log held open: its columns as channels, seen, paced and searched. Runs anywhere. */
+import { guessChannels, inSI, LOG_CHANNELS, type LogChannel } from '../channels';
+import { firstAt, plotRows } from '../downSample';
+import { LogError } from '../errors';
+import { findEvents, groupEvents } from '../events';
+import { MARK, markReadings, type Marks } from '../marks';
+import type { Log } from '../reader';
+import { evenTimes, meanAt } from '../resample';
+import { timeAxis, type TimeAxis } from '../timeAxis';
+import { logScale } from '../units';
+import type {
+  Assigned,
+  ChannelCard,
+  FoundEvent,
+  Level,
+  Levels,
+  MappedLog,
+  OpenedLog,
+  Paced,
+  Seen,
+  Stretch,
+} from './messages';
+import { AFTERWARDS, couldBe, eventRules, TOGETHER } from './rules';
+
+interface Channel {
+  /** SI, at the rows of the axis. */
+  readonly values: Float64Array;
+  readonly marks: Marks;
+}
+
+/** Wild readings told one by one; the rest by their number. */
+const TOLD = 5;
+const SAMPLE = 3;
+
+export class LogSession {
+  private axis: TimeAxis | null = null;
+  private channels = new Map<LogChannel, Channel>();
+
+  constructor(
+    private readonly log: Log,
+    private readonly file: { readonly name: string; readonly size: number },
+  ) {}
+
+  opened(): OpenedLog {
+    const { columns, rows, notes } = this.log;
+    return {
+      ...this.file,
+      rows,
+      notes,
+      columns: columns.map(({ heading, form, values, empty, text }) => ({
+        text: heading.text,
+        name: heading.name,
+        unit: heading.unit,
+        isTime: form === 'clock' || form === 'date',
+        holdsNumbers: form !== null,
+        gaps: empty + text,
+        sample: Array.from(values.subarray(0, 400)).filter(Number.isFinite).slice(0, SAMPLE),
+      })),
+      guesses: guessChannels(columns).map(({ channel, column, unit, confidence }) => ({
+        channel,
+        column,
+        unit,
+        confidence,
+      })),
+    };
+  }
+
+  /** @throws {@link LogError} for a time that does not run; what was mapped before then stays */
+  map(assigned: readonly Assigned[]): MappedLog {
+    const timed = assigned.find(({ channel }) => channel === 'time');
+    if (!timed) throw new LogError('no-time', 'Say which column is the time.');
+    const column = this.log.columns[timed.column]!;
+    const form = column.form ?? 'number';
+    const factor = form === 'number' ? (logScale(timed.unit, 'time')?.factor ?? 1) : 1;
+    const seconds = factor === 1 ? column.values : column.values.map((x) => x * factor);
+    const axis = timeAxis(seconds, form);
+    const channels = new Map<LogChannel, Channel>();
+    for (const { channel, column: j, unit } of assigned) {
+      if (channel === 'time') continue;
+      const raw = this.log.columns[j]!;
+      const si = inSI(raw.values, unit, channel);
+      if (!si)
+        throw new LogError(
+          'no-numbers',
+          `${raw.heading.text}: “${unit}” is no unit of ${LOG_CHANNELS[channel].name.toLowerCase()}.`,
+          { column: raw.heading.text, value: unit },
+        );
+      const values =
+        axis.rows.length === si.length ? si : Float64Array.from(axis.rows, (row) => si[row]!);
+      channels.set(channel, { values, marks: markReadings(values, { span: couldBe(channel) }) });
+    }
+    [this.axis, this.channels] = [axis, channels];
+    const { t } = axis;
+    return {
+      duration: t.at(-1)!,
+      step: axis.step,
+      notes: axis.notes,
+      breaks: axis.breaks.map((b) => ({ ...b, t: t[rowAt(axis.rows, b.row)]! })),
+      channels: [...channels].map(([channel, own]) => cardOf(channel, own, t)),
+    };
+  }
+
+  view(from: number, to: number, pixels: number): Seen[] {
+    const { t } = this.timed();
+    return [...this.channels].map(([channel, { values, marks }]) => {
+      const rows = plotRows(t, values, { from, to, pixels });
+      return {
+        channel,
+        t: Float64Array.from(rows, (row) => t[row]!),
+        x: Float64Array.from(rows, (row) => values[row]!),
+        flags: Uint8Array.from(rows, (row) => marks.flags[row]!),
+      };
+    });
+  }
+
+  /** Groups in which flow or volts fell; temperatures alone rise in every pull. */
+  events(): FoundEvent[] {
+    const { t } = this.timed();
+    const clean = new Map(
+      [...this.channels].map(([channel, own]) => [channel, withoutMarks(own)] as const),
+    );
+    const usual = (channel: LogChannel) => medianOf(clean.get(channel)!);
+    const found = eventRules([...clean.keys()], usual).flatMap((rule) =>
+      findEvents(t, clean.get(rule.channel as LogChannel)!, rule),
+    );
+    return groupEvents(found, TOGETHER)
+      .filter(({ events }) => events.some(({ kind }) => kind === 'drop'))
+      .map((group) => {
+        const begun = Math.max(...group.events.map(({ latest }) => latest));
+        return {
+          ...group,
+          after: this.levels([{ from: begun + AFTERWARDS[0], to: begun + AFTERWARDS[1] }]),
+        };
+      });
+  }
+
+  /**
+   * Channels at one pace from the first span to the last, at most `most` rows.
+   * @throws {@link LogError} without a span
+   */
+  pace(spans: readonly Stretch[], most: number, leaveOutMarked: boolean): Paced {
+    const axis = this.timed();
+    const from = Math.max(0, Math.min(...spans.map((s) => s.from)));
+    const to = Math.min(axis.t.at(-1)!, Math.max(...spans.map((s) => s.to)));
+    if (!(to > from)) throw new LogError('no-time', 'These spans hold no time of this log.');
+    const step = Math.max(axis.step, (to - from) / (most - 1));
+    const at = evenTimes(from, to, step);
+    const paced = [...this.channels].map(([channel, { values, marks }]) => {
+      const skip = leaveOutMarked
+        ? (row: number) => marks.flags[row] !== MARK.none
+        : (row: number) => (marks.flags[row]! & MARK.beyond) !== 0;
+      return [channel, meanAt(axis.t, values, at, step, skip)] as const;
+    });
+    return { t: at, channels: Object.fromEntries(paced), levels: this.levels(spans) };
+  }
+
+  /** Marked readings do not count. */
+  private levels(spans: readonly Stretch[]): Levels {
+    const { t } = this.timed();
+    const levels: Levels = {};
+    for (const [channel, { values, marks }] of this.channels) {
+      const level = levelOf(t, values, marks.flags, spans);
+      if (level.count > 0) levels[channel] = level;
+    }
+    return levels;
+  }
+
+  private timed(): TimeAxis {
+    if (!this.axis) throw new LogError('no-time', 'Say which column is the time.');
+    return this.axis;
+  }
+}
+
+function cardOf(channel: LogChannel, { values, marks }: Channel, t: Float64Array): ChannelCard {
+  let [low, high] = [Infinity, -Infinity];
+  const wild: [number, number][] = [];
+  values.forEach((x, k) => {
+    if (x < low) low = x;
+    if (x > high) high = x;
+    if (wild.length < TOLD && marks.flags[k]! & (MARK.outlier | MARK.beyond)) wild.push([t[k]!, x]);
+  });
+  return {
+    channel,
+    low,
+    high,
+    outliers: marks.outliers,
+    beyond: marks.beyond,
+    stuck: marks.stuck.map(({ from, to }) => [t[from]!, t[to]!]),
+    wild,
+  };
+}
+
+/** Outliers would make an event of themselves. */
+const withoutMarks = ({ values, marks }: Channel) =>
+  values.map((x, k) => (marks.flags[k]! & (MARK.outlier | MARK.beyond) ? NaN : x));
+
+function medianOf(values: Float64Array): number {
+  const stride = Math.max(1, Math.floor(values.length / 20_000));
+  const some = values.filter((x, k) => k % stride === 0 && Number.isFinite(x)).sort();
+  return some[some.length >> 1] ?? NaN;
+}
+
+function levelOf(
+  t: Float64Array,
+  values: Float64Array,
+  flags: Uint8Array,
+  spans: readonly Stretch[],
+): Level {
+  let [count, sum, squares] = [0, 0, 0];
+  const origin = values.find(Number.isFinite) ?? 0; // small numbers keep their digits in the squares
+  for (const { from, to } of spans) {
+    for (let k = firstAt(t, from); k < t.length && t[k]! <= to; k++) {
+      if (!Number.isFinite(values[k]!) || flags[k] !== MARK.none) continue;
+      const x = values[k]! - origin;
+      count++;
+      sum += x;
+      squares += x * x;
+    }
+  }
+  const mean = sum / count;
+  const variance = count > 1 ? Math.max(0, (squares - count * mean * mean) / (count - 1)) : 0;
+  return { mean: origin + mean, deviation: Math.sqrt(variance), count };
+}
+
+/** Place of a row of the file among the rows that have a time. */
+function rowAt(rows: Int32Array, row: number): number {
+  let [low, high] = [0, rows.length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rows[middle]! < row) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
