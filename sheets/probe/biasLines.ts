@@ -1,14 +1,13 @@
 /** From both readings to one bias, with its ±. */
 import { formulaLine, type Line } from '$lib/solver/formula';
+import { sensitivityFormula, sideBySide } from '$lib/solver/instruments/probe/dividerFormulas';
 import {
   assumedBias,
   biasInCircuit,
   biasShareFormula,
   combinedBiasFormula,
   combinedShareFormula,
-  sensitivityFormula,
   shareWithProbe,
-  sideBySide,
 } from '$lib/solver/instruments/probe/formulas';
 import type { BathReading } from '$lib/solver/instruments/probe/bath';
 import { resistanceLine } from './curveLines';

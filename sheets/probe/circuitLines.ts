@@ -8,7 +8,7 @@ import {
   selfHeatingFormula,
   sensitivityFormula,
   sideBySide,
-} from '$lib/solver/instruments/probe/formulas';
+} from '$lib/solver/instruments/probe/dividerFormulas';
 import type { Study } from './study';
 
 export function circuitLines({ job, setup, trim }: Study): Line[] {

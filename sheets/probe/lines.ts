@@ -4,6 +4,8 @@ import { formulaLine, type FormulaLine, type Line } from '$lib/solver/formula';
 import {
   balancedBiasFormula,
   believedFormula,
+} from '$lib/solver/instruments/probe/dividerFormulas';
+import {
   boilPointFormula,
   readerShows,
   stationPressureFormula,

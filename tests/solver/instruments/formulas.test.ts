@@ -9,6 +9,7 @@ import { biasOf, biasShare, combinedBias } from '$lib/solver/instruments/probe/b
 import { betaResistance } from '$lib/solver/instruments/probe/beta';
 import { boilPoint, stationPressure } from '$lib/solver/instruments/probe/boilPoint';
 import * as divider from '$lib/solver/instruments/probe/divider';
+import * as dividers from '$lib/solver/instruments/probe/dividerFormulas';
 import * as probes from '$lib/solver/instruments/probe/formulas';
 import { probeOf, sensitivity } from '$lib/solver/instruments/probe/probe';
 import { steinhartHartTemperature } from '$lib/solver/instruments/probe/steinhartHart';
@@ -52,7 +53,7 @@ describe('formulas of the probe', () => {
           );
           same(probes.tableResistance(probe, 'x').value({ T }), probe.resistance(T));
           same(probes.readerShows(probe).value({ R: probe.resistance(T) }), T);
-          same(probes.sensitivityFormula(probe).value({ T }), sensitivity(probe, T));
+          same(dividers.sensitivityFormula(probe).value({ T }), sensitivity(probe, T));
         },
       ),
     );
@@ -90,20 +91,23 @@ describe('formulas of the probe', () => {
     fc.assert(
       fc.property(ohm, ohm, between(0.01, 0.06), (R, R_b, alpha) => {
         const d = { supply: 5, bias: R_b, input: Infinity, bits: 10 };
-        same(probes.inputVoltsFormula.value({ V_s: 5, R, R_b }), divider.inputVolts(d, R));
+        same(dividers.inputVoltsFormula.value({ V_s: 5, R, R_b }), divider.inputVolts(d, R));
         same(
-          probes.degreesPerCountFormula.value({ R, R_b, alpha, n: 1023 }),
+          dividers.degreesPerCountFormula.value({ R, R_b, alpha, n: 1023 }),
           divider.degreesPerCount({ R, R_b, alpha, n: 1023 }),
         );
-        const P = probes.probePowerFormula.value({ V_s: 5, R, R_b });
+        const P = dividers.probePowerFormula.value({ V_s: 5, R, R_b });
         same(P, divider.probePower({ V_s: 5, R, R_b }));
         same(
-          probes.selfHeatingFormula.value({ P, delta: 0.003 }),
+          dividers.selfHeatingFormula.value({ P, delta: 0.003 }),
           divider.selfHeating({ P, delta: 0.003 }),
         );
-        same(probes.sideBySide.value({ R_1: R, R_2: R_b }), divider.parallel(R, R_b));
-        same(probes.balancedBiasFormula.value({ R_1: R, R_2: R_b }), divider.balancedBias(R, R_b));
-        const x = probes.believedFormula.value({ R, R_ba: 1200, R_b });
+        same(dividers.sideBySide.value({ R_1: R, R_2: R_b }), divider.parallel(R, R_b));
+        same(
+          dividers.balancedBiasFormula.value({ R_1: R, R_2: R_b }),
+          divider.balancedBias(R, R_b),
+        );
+        const x = dividers.believedFormula.value({ R, R_ba: 1200, R_b });
         same(x, divider.resistanceFromRatio(divider.dividerRatio(R, R_b), 1200), 1e-9);
       }),
     );

@@ -1,0 +1,116 @@
+/** The probe by its law. */
+import { number } from './probeNumber';
+import type { FieldGroup } from './types';
+
+export const probeLaw: FieldGroup = {
+  id: 'probeLaw',
+  title: 'Probe',
+  fields: [
+    {
+      kind: 'choice',
+      path: 'probe.law',
+      label: 'The probe is known by',
+      choices: [
+        { value: 'three-points', label: 'three points (Steinhart-Hart)' },
+        { value: 'table', label: 'a table of points' },
+        { value: 'beta', label: 'ohms at 25 °C and Beta' },
+        { value: 'steinhart-hart', label: 'Steinhart-Hart coefficients' },
+      ],
+      default: 'three-points',
+      standing: 'common practice',
+      ask: 'From the maker or a service manual; with none, measure the probe in ice, in warm water and at the boil.',
+    },
+    {
+      kind: 'table',
+      path: 'probe.points',
+      label: 'Points of the probe',
+      columns: [
+        {
+          key: 'T',
+          label: 'Temperature',
+          kind: 'quantity',
+          quantity: 'temperature',
+          min: 219,
+          max: 473,
+        },
+        { key: 'R', label: 'Probe', kind: 'quantity', quantity: 'resistance', min: 0.1, max: 1e8 },
+      ],
+      default: [
+        ['32 °F', '6.60 kohm'],
+        ['104 °F', '1.24 kohm'],
+        ['212 °F', '198 ohm'],
+      ],
+      standing: 'from memory',
+      minRows: 2,
+      maxRows: 40,
+      ask: 'Used where points are chosen: three for Steinhart-Hart, two or more for a table. The rows given are invented.',
+    },
+    number(
+      'probe.r25',
+      'Probe at 25 °C (77 °F)',
+      'resistance',
+      '2.2 kohm',
+      [10, 1e7],
+      'Used where Beta is chosen.',
+      {
+        symbol: 'R_{25}',
+      },
+    ),
+    number(
+      'probe.beta',
+      'Beta',
+      'beta',
+      '3575 K',
+      [1500, 6500],
+      'Used where Beta is chosen; a data sheet says between which temperatures it holds.',
+      { symbol: '\\beta', typical: { text: '3300 to 4000 K', standing: 'from memory' } },
+    ),
+    number(
+      'probe.a',
+      'First coefficient',
+      'perKelvin',
+      '0.00139 /K',
+      [1e-5, 1e-2],
+      'With ohms and kelvin.',
+      {
+        symbol: 'A',
+      },
+    ),
+    number(
+      'probe.b',
+      'Second coefficient',
+      'perKelvin',
+      '0.000243 /K',
+      [1e-6, 1e-3],
+      'With ohms and kelvin.',
+      { symbol: 'B' },
+    ),
+    number(
+      'probe.c',
+      'Third coefficient',
+      'perKelvin',
+      '1.9e-7 /K',
+      [-1e-6, 1e-6],
+      'With ohms and kelvin.',
+      { symbol: 'C' },
+    ),
+    number(
+      'probe.tolerance',
+      'Probe’s resistance is good to ±',
+      'percent',
+      '2 %',
+      [0, 0.3],
+      'From the maker; probes of one part can differ by 10 to 15 °F where nothing is stated.',
+      { typical: { text: '1 to 5 %', standing: 'from memory' } },
+    ),
+    number(
+      'probe.dissipation',
+      'Heat it sheds per kelvin',
+      'dissipation',
+      '8 mW/K',
+      [1e-4, 10],
+      'Dissipation constant in stirred liquid, from the maker.',
+      { symbol: '\\delta' },
+    ),
+  ],
+};
