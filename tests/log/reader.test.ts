@@ -78,6 +78,14 @@ describe('cells', () => {
     expect(log.notes.find(({ code }) => code === 'repeated-header')!.count).toBe(3);
   });
 
+  it('a channel that begins late is a number, a column of words is none', () => {
+    const rows = Array.from({ length: 200 }, (_, k) => `${k},${k < 150 ? '' : k / 2},on`);
+    const log = read(`t,late,state\n${rows.join('\n')}`);
+    expect(log.columns.map(({ form }) => form)).toEqual(['number', 'number', null]);
+    expect(log.columns[1]!.values[199]).toBe(99.5);
+    expect(log.notes.map(({ code, column }) => [code, column])).toEqual([['text-column', 'state']]);
+  });
+
   it('clocks and dates become seconds', () => {
     const log = read(
       'Clock,Stamp,x\n08:00:00.5,2031-03-01 08:00:00,1\n08:00:01.0,2031-03-01 08:00:01,2\n',

@@ -37,6 +37,11 @@ export class ColumnBuilder {
     this.put(value);
   }
 
+  /** Whether any cell was a number. */
+  get holdsNumbers(): boolean {
+    return this.values.subarray(0, this.count).some(Number.isFinite);
+  }
+
   finish(): Float64Array {
     return this.values.slice(0, this.count);
   }

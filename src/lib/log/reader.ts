@@ -83,7 +83,8 @@ export class LogReader {
       throw new LogError('one-row', 'A log needs at least two rows of numbers; this has one.');
     const columns = table.columns.map((builder, j): LogColumn => ({
       heading: layout!.headings[j]!,
-      form: builder.form,
+      // A slow channel may begin only after the rows by which the form was told.
+      form: builder.form ?? (builder.holdsNumbers ? 'number' : null),
       values: builder.finish(),
       empty: builder.empty,
       text: builder.text,

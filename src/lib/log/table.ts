@@ -78,9 +78,11 @@ export class Table {
         long,
         `Rows with more cells than there are columns: ${long}; the rest is not read.`,
       );
-    this.columns.forEach(({ form, text, examples }, j) => {
+    this.columns.forEach((column, j) => {
+      const { text, examples } = column;
       const name = this.layout.headings[j]!.text;
-      if (form === null && text > 0) say('text-column', text, `${name} holds no numbers.`, name);
+      if (text > 0 && !column.holdsNumbers)
+        say('text-column', text, `${name} holds no numbers.`, name);
       else if (text > 0)
         say(
           'text-cells',

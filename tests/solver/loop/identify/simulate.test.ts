@@ -138,6 +138,32 @@ describe('both cores by UA', () => {
   });
 });
 
+describe('a flow that was logged', () => {
+  it('row by row is one run after another, each with its own flow', () => {
+    const whole = drive(200);
+    const liquidRate = whole.t.map((s) => (s < 100 ? 2800 : 900));
+    const logged = simulator(RING, { ...whole, liquidRate })(TRUE);
+    const first = simulator(RING, whole)(TRUE);
+    const rest = (a: Float64Array) => a.slice(100);
+    const second = simulator(RING, {
+      ...whole,
+      t: rest(whole.t),
+      ambient: rest(whole.ambient),
+      heat: rest(whole.heat!),
+    })({
+      ...TRUE,
+      capacityRate: 900,
+      chargeStart: first.charge[100]!,
+      reservoirStart: first.reservoir[100]!,
+      pumpStart: first.pump[100]!,
+      frontStart: first.front[100]!,
+    });
+    expect(logged.charge[100]!).toBe(first.charge[100]!);
+    expect(logged.charge[200]!).toBeCloseTo(second.charge[100]!, 10);
+    expect(logged.front[200]!).toBeCloseTo(second.front[100]!, 10);
+  });
+});
+
 describe('a core with its air mixed', () => {
   // Which stream is the smaller decides which of the two relations holds.
   it.each([
