@@ -25,7 +25,15 @@ const VOLTS_LATER = 5;
 const VOLTS = [10.9, 9.7] as const;
 const AMPS = [5.2, 7.4] as const;
 
-const NOISE = { temperature: 0.25, air: 0.8, flow: 0.06, volts: 0.04, amps: 0.06, maf: 0.25, speed: 0.4 };
+const NOISE = {
+  temperature: 0.25,
+  air: 0.8,
+  flow: 0.06,
+  volts: 0.04,
+  amps: 0.06,
+  maf: 0.25,
+  speed: 0.4,
+};
 
 const F = (kelvin: number) => (kelvin - 273.15) * 1.8 + 32;
 const GPM = 6.30901964e-5;

@@ -2,6 +2,7 @@
 import { checkPlusMinus, checkTyped, copyTyped, sameTyped } from './check';
 import { evaluate } from './evaluate';
 import { FIELDS } from './fields';
+import type { LogRecord } from './logRecord';
 import { MOST_ASIDE } from './schema';
 import type {
   Candidate,
@@ -191,6 +192,12 @@ export function setUnits(job: Job, units: Job['header']['units']): Job {
     candidate: job.candidate && planned(job.candidate),
     aside: job.aside.map(planned),
   };
+}
+
+/** Keep what was found in a log; null: forget it. */
+export function setLog(job: Job, log: LogRecord | null): Job {
+  const { log: _before, ...rest } = job;
+  return log ? { ...rest, log } : rest;
 }
 
 export const setNote = (job: Job, key: string, text: string): Job => ({

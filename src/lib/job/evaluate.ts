@@ -12,6 +12,7 @@ import type {
 import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
 import { requireMeasures } from './coreMeasures';
 import { requireConsistent } from './consistency';
+import type { LogRecord } from './logRecord';
 import { problemOf } from './problem';
 import { toLimits, toLoop, toSchedule, toStart, type Limits } from './toLoop';
 import type { Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
@@ -25,6 +26,8 @@ export interface Side {
   readonly problems: readonly Problem[];
   readonly loop: Loop;
   readonly limits: Limits;
+  /** What the job keeps of a log. */
+  readonly log: LogRecord | null;
   /** The loop ready to be solved, with its curves; absent when its description contradicts itself. */
   readonly prepared: Outcome<PreparedLoop>;
   readonly steady: Readonly<Record<DutyId, Outcome<SteadySolution>>>;
@@ -46,9 +49,9 @@ export function evaluate(job: Job): Evaluated {
   let evaluated = known.get(job);
   if (!evaluated) {
     evaluated = {
-      asFound: keptSide(job, 'asFound', job.asFound, job.header),
+      asFound: keptSide(job, 'asFound', job.asFound, job.header, logOf(job)),
       candidate: job.candidate
-        ? keptSide(job, 'candidate', job.candidate.changes, job.asFound, job.header)
+        ? keptSide(job, 'candidate', job.candidate.changes, job.asFound, job.header, logOf(job))
         : null,
     };
     known.set(job, evaluated);
@@ -59,6 +62,9 @@ export function evaluate(job: Job): Evaluated {
 /** The candidates put aside, each as a side of its own; solved when asked, and kept like the others. */
 export const evaluateAside = (job: Job): readonly Side[] =>
   job.aside.map((candidate) => evaluate({ ...job, candidate, aside: [] }).candidate!);
+
+const NO_LOG = {};
+const logOf = (job: Job): object => job.log ?? NO_LOG;
 
 interface KeptSide {
   readonly side: Side;
@@ -119,6 +125,7 @@ function sideOf(job: Job, id: SideId): Side {
     problems,
     loop,
     limits: toLimits(values),
+    log: job.log ?? null,
     prepared,
     steady: {
       get traffic() {

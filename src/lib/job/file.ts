@@ -78,7 +78,7 @@ export function readJob(text: string): ReadResult {
 
 /** The text of a job file: stable order of keys, so that two versions can be compared line by line. */
 export function writeJob(job: Job): string {
-  const { header, asFound, candidate, aside, notes, other } = job;
+  const { header, asFound, candidate, aside, log, notes, other } = job;
   const written = ({ name, changes }: Candidate) => ({ name, changes: ordered(changes) });
   const file = {
     soakline: FORMAT_VERSION,
@@ -91,6 +91,7 @@ export function writeJob(job: Job): string {
     asFound: ordered(asFound),
     candidate: candidate && written(candidate),
     aside: aside.map(written),
+    ...(log === undefined ? {} : { log }),
     notes: Object.fromEntries(Object.entries(notes).sort(([a], [b]) => (a < b ? -1 : 1))),
     ...other,
   };
@@ -98,10 +99,18 @@ export function writeJob(job: Job): string {
 }
 
 const ENTRY_KEYS = ['is', 'pm', 'from', 'draft', 'why'] as const;
-const KNOWN_PARTS = new Set(['soakline', 'header', 'asFound', 'candidate', 'aside', 'notes']);
+const KNOWN_PARTS = new Set([
+  'soakline',
+  'header',
+  'asFound',
+  'candidate',
+  'aside',
+  'log',
+  'notes',
+]);
 
 function jobOf(file: JobFile): Job {
-  const { header, candidate, aside } = file;
+  const { header, candidate, aside, log } = file;
   const read = ({ name, changes }: JobFile['aside'][number]): Candidate => ({
     name,
     changes: changes as Entries,
@@ -119,6 +128,7 @@ function jobOf(file: JobFile): Job {
     asFound: file.asFound as Entries,
     candidate: candidate && read(candidate),
     aside: aside.map(read),
+    ...(log === undefined ? {} : { log }),
     notes: file.notes,
     other,
   };

@@ -1,5 +1,6 @@
 /** Shape of a job file. Whatever is not named here is kept, never guessed at. */
 import * as v from 'valibot';
+import { logSchema } from './logRecord';
 import { TITLE_KEYS } from './types';
 
 const LONGEST_TEXT = 400;
@@ -38,6 +39,7 @@ export const jobSchema = v.looseObject({
   asFound: entries,
   candidate: v.nullable(candidate),
   aside: v.optional(v.pipe(v.array(candidate), v.maxLength(MOST_ASIDE)), []),
+  log: v.optional(logSchema),
   notes: v.optional(v.record(text, v.pipe(v.string(), v.maxLength(LONGEST_NOTE))), {}),
 });
 

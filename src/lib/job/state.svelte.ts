@@ -103,6 +103,10 @@ export class JobState {
   setNote(key: string, text: string): void {
     this.#change((job) => ({ job: setNote(job, key, text) }));
   }
+  /** Several edits that belong together: one step to undo. */
+  revise(work: (job: Job) => Job): void {
+    this.#change((job) => ({ job: work(job) }));
+  }
   setUnits(units: Job['header']['units']): void {
     this.#change((job) => ({ job: setUnits(job, units) }));
   }

@@ -1,5 +1,6 @@
 /** A job: one file that holds a vehicle's loop as found, candidate changes, and the words around them. */
 import type { UnitSystem } from '$lib/units';
+import type { LogRecord } from './logRecord';
 
 /** Version of the file format this program writes. */
 export const FORMAT_VERSION = 2;
@@ -54,6 +55,8 @@ export interface Job {
   readonly candidate: Candidate | null;
   /** Candidates put aside, in the order they were. */
   readonly aside: readonly Candidate[];
+  /** What was found in a log; its rows stay in their own file. */
+  readonly log?: LogRecord;
   /** Free words, by sheet or under `job`. */
   readonly notes: Readonly<Record<string, string>>;
   /** Parts of the file this version does not know: kept and written back. */

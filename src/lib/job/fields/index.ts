@@ -13,6 +13,7 @@ import { feedProtection } from './feedProtection';
 import { feedWire } from './feedWire';
 import { frontExchanger } from './frontExchanger';
 import { hoses } from './hoses';
+import { log } from './log';
 import { measuredCruise, measuredOnce, measuredTraffic } from './measured';
 import { meterMade, meterPlace, meterRuns } from './meter';
 import { probeBaths } from './probe';
@@ -70,6 +71,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   meterRuns,
   meterMade,
   meterPlace,
+  log,
   runaway,
 ];
 

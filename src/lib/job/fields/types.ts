@@ -41,6 +41,7 @@ export type GroupId =
   | 'meterRuns'
   | 'meterMade'
   | 'meterPlace'
+  | 'log'
   | 'view';
 
 interface FieldHead {
