@@ -34,7 +34,8 @@ describe('npm run solve', () => {
     for (const side of ['asFound', 'candidate'] as const) {
       for (const slug in CONTENTS) {
         const shown = CONTENTS[slug]!(evaluated[side]!).results;
-        expect(shown.length).toBeGreaterThan(0);
+        // What was read on the vehicle is not read again on a candidate.
+        if (side === 'asFound') expect(shown.length, slug).toBeGreaterThan(0);
         expect(report.sides[side].sheets[slug]!.map(({ id, value }) => ({ id, value }))).toEqual(
           shown.map(({ id, value }) => ({ id, value })),
         );
