@@ -63,4 +63,5 @@ function dimensionText(spelling: string): string {
 }
 
 /** SI unit of a kind of quantity, as mathjs takes it for a target (it refuses a leading 1). */
-export const siOf = (quantity: Quantity): string => SI_UNIT[quantity].replace(/^1\/(\w+)$/, '$1^-1');
+export const siOf = (quantity: Quantity): string =>
+  SI_UNIT[quantity].replace(/^1\/(\w+)$/, '$1^-1');
