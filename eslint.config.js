@@ -69,6 +69,16 @@ export default ts.config(
     'the solver knows no screen, no job and no display units',
   ),
   never(
+    ['src/lib/log/*.ts'],
+    [...anyUi, ...anyJob, ...anySheet, '$lib/solver/!(quantity*)', '$lib/solver/*/**'],
+    'a log is columns of numbers: no screen, no job, no physics',
+  ),
+  never(
+    ['src/lib/workers/**'],
+    ['$lib/kit', '$lib/kit/**', ...anySheet],
+    'the other thread draws nothing',
+  ),
+  never(
     ['src/lib/units/**'],
     [...anyUi, ...anyJob, ...anySheet, '$lib/solver/!(quantity*)', '$lib/solver/*/**'],
     'units know only the list of quantities',
