@@ -4,6 +4,7 @@ import { DISPLAY, type UnitSystem } from './display';
 import { showQuantity, toSI } from './format';
 import { unitNamed } from './names';
 import { readNumber, type ReadNumber } from './number';
+import { readResistor } from './resistor';
 import { dimensionsOf, scaleOf, siOf } from './scale';
 
 export type ParseCode =
@@ -80,7 +81,7 @@ export function parseQuantity(
     if (dash !== null) return parseDash(dash, text, context, refuse);
   }
 
-  const first = readNumber(text);
+  const first = quantity === 'resistance' ? readResistor(text) : readNumber(text);
   if (!first || !Number.isFinite(first.value)) {
     return refuse('not-a-number', `“${text}” is not a number. Enter ${expected}.`);
   }
