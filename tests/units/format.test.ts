@@ -152,3 +152,10 @@ describe('printing', () => {
     );
   });
 });
+
+describe('what is left of an equation', () => {
+  it('is told by its power of ten however small, never as a row of noughts', () => {
+    expect(formatQuantity(-1.776e-15, 'head', 'SI').text).toBe('−1.776×10⁻¹⁵');
+    expect(formatQuantity(1e-14, 'temperatureDifference', 'SI').text).toBe('0.00');
+  });
+});

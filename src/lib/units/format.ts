@@ -43,7 +43,7 @@ export function formatQuantity(
 ): Formatted {
   const unit = options.unit ?? shownUnit(quantity, system, si);
   const shown = fromSI(si, scaleOf(unit.spelling, siOf(quantity)));
-  const decimals = options.decimals ?? DISPLAY[quantity].decimals ?? 12;
+  const decimals = options.decimals ?? DISPLAY[quantity].decimals ?? Infinity;
   const number = printNumber(shown, quantity === 'count' ? 15 : (options.digits ?? 4), decimals);
   const tex =
     unit.tex === '' ? number.tex : `${number.tex}${unit.spelling === '%' ? '' : '\\,'}${unit.tex}`;
@@ -110,7 +110,7 @@ interface Printed {
 }
 
 /** Print a bare number to so many significant digits and at most so many decimals. */
-export function printNumber(x: number, digits: number, decimals = 12): Printed {
+export function printNumber(x: number, digits: number, decimals = Infinity): Printed {
   if (!Number.isFinite(x)) {
     return { text: '–', plain: 'NaN', tex: '\\text{–}', value: NaN, halfUlp: NaN };
   }
