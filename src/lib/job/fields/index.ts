@@ -13,6 +13,7 @@ import { feedProtection } from './feedProtection';
 import { feedWire } from './feedWire';
 import { frontExchanger } from './frontExchanger';
 import { hoses } from './hoses';
+import { instruments } from './instruments';
 import { log } from './log';
 import { measuredCruise, measuredOnce, measuredTraffic } from './measured';
 import { meterMade, meterPlace, meterRuns } from './meter';
@@ -71,6 +72,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   meterRuns,
   meterMade,
   meterPlace,
+  instruments,
   log,
   runaway,
 ];

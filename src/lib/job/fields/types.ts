@@ -41,6 +41,7 @@ export type GroupId =
   | 'meterRuns'
   | 'meterMade'
   | 'meterPlace'
+  | 'instruments'
   | 'log'
   | 'view';
 
