@@ -12,6 +12,8 @@ import { about as diagnosis } from './diagnosis/about';
 import { about as flowMeter } from './flow-meter/about';
 import { about as probe } from './probe/about';
 import { about as coreFromMeasures } from './core-from-measures/about';
+import { about as log } from './log/about';
+import { about as howSure } from './how-sure/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -28,4 +30,6 @@ export const SHEETS: readonly SheetAbout[] = [
   probe,
   flowMeter,
   coreFromMeasures,
+  log,
+  howSure,
 ];

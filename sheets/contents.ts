@@ -12,6 +12,8 @@ import { content as diagnosis } from './diagnosis/content';
 import { content as flowMeter } from './flow-meter/content';
 import { content as probe } from './probe/content';
 import { content as coreFromMeasures } from './core-from-measures/content';
+import { content as log } from './log/content';
+import { content as howSure } from './how-sure/content';
 import type { ContentOf } from './types';
 
 /** By slug, in the order of the job folder. */
@@ -29,4 +31,6 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   probe,
   'flow-meter': flowMeter,
   'core-from-measures': coreFromMeasures,
+  log,
+  'how-sure': howSure,
 };

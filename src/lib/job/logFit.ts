@@ -18,7 +18,7 @@ import type { LogFit } from './logRecord';
 /** Rows the fit is brought to at most. */
 export const FIT_ROWS = 900;
 /** Residuals kept of each channel. */
-const KEPT = 180;
+const KEPT = 100;
 
 const DRIVES = [
   'chargeAirIn',

@@ -1,0 +1,226 @@
+/** The log open in this window: what was read, how it is mapped, what is in view. The rows stay on its thread. */
+import { setLog } from '$lib/job/edit';
+import { FIT_ROWS, type Span } from '$lib/job/logFit';
+import { keptLevels, keptLog } from '$lib/job/logKeep';
+import type { LogRecord } from '$lib/job/logRecord';
+import type { JobState } from '$lib/job/state.svelte';
+import type { TimeStretch } from '$lib/kit/timePlot/types';
+import { LogError, type LogProblem } from '$lib/log/errors';
+import { LogLine, type Asking } from '$lib/log/worker/line';
+import type { Assigned, MappedLog, OpenedLog, Seen } from '$lib/log/worker/messages';
+import { fitInBackground, type FitRun } from '$lib/workers/logFit';
+import { usualUnit } from './mapping';
+
+export const DEMO_NAME = 'demo-log.csv';
+
+interface Reading {
+  readonly name: string;
+  readonly size: number;
+  readonly bytes: number;
+  readonly rows: number;
+}
+
+interface Failed {
+  readonly code: LogProblem | 'fault';
+  readonly message: string;
+  readonly name: string;
+}
+
+export class LogDesk {
+  readonly #line = new LogLine();
+  #asking: Asking<'open'> | null = null;
+  #fit: FitRun | null = null;
+  #file: { readonly blob: Blob; readonly name: string } | null = null;
+  #wish: { readonly view: TimeStretch; readonly pixels: number } | null = null;
+  #looking = false;
+  #pixels = 700;
+
+  reading = $state.raw<Reading | null>(null);
+  failed = $state.raw<Failed | null>(null);
+  opened = $state.raw<OpenedLog | null>(null);
+  assigned = $state.raw<readonly Assigned[]>([]);
+  mapped = $state.raw<MappedLog | null>(null);
+  seen = $state.raw<readonly Seen[]>([]);
+  view = $state.raw<TimeStretch>({ from: 0, to: 1 });
+  /** Steps of the fit under way; null: none is. */
+  steps = $state.raw<number | null>(null);
+  stopped = $state.raw(false);
+
+  /** Read a file; what was open stays until it is read whole. */
+  async open(blob: Blob, name: string, job: JobState, withoutHeader = false): Promise<void> {
+    this.#asking?.stop();
+    this.failed = null;
+    this.#file = { blob, name };
+    this.reading = { name, size: blob.size, bytes: 0, rows: 0 };
+    const asking = this.#line.ask('open', { file: blob, name, withoutHeader }, (bytes, rows) => {
+      if (this.#asking === asking) this.reading = { name, size: blob.size, bytes, rows };
+    });
+    this.#asking = asking;
+    try {
+      const opened = await asking.answer;
+      if (this.#asking !== asking) return;
+      this.opened = opened;
+      this.mapped = null;
+      this.seen = [];
+      const kept = keptMapping(opened, job.job.log ?? null);
+      this.assigned = kept ?? guessed(opened);
+      if (kept) await this.confirm(job);
+    } catch (thrown) {
+      if (this.#asking === asking && !isStop(thrown)) this.#fail(thrown, name);
+    } finally {
+      if (this.#asking === asking) [this.#asking, this.reading] = [null, null];
+    }
+  }
+
+  /** Open the file just refused without names of its own. */
+  openWithoutNames(job: JobState): void {
+    if (this.#file) void this.open(this.#file.blob, this.#file.name, job, true);
+  }
+
+  async openDemo(address: string, job: JobState): Promise<void> {
+    try {
+      const answer = await fetch(address);
+      if (!answer.ok) throw new Error('The invented log could not be fetched.');
+      await this.open(await answer.blob(), DEMO_NAME, job);
+    } catch (thrown) {
+      this.#fail(thrown, DEMO_NAME);
+    }
+  }
+
+  stopReading(): void {
+    this.#asking?.stop();
+  }
+
+  /** Take the mapping as it stands: time, marks, events; the job keeps it. */
+  async confirm(job: JobState): Promise<void> {
+    const { opened, assigned } = this;
+    if (!opened) return;
+    this.failed = null;
+    try {
+      const mapped = await this.#line.ask('map', { assigned }).answer;
+      const events = await this.#line.ask('events', {}).answer;
+      this.mapped = mapped;
+      this.view = { from: 0, to: mapped.duration };
+      const kept = keptLog(opened, assigned, mapped, events, opened.name === DEMO_NAME);
+      job.revise((current) => setLog(current, withWork(kept, current.log ?? null)));
+      this.look(this.view);
+    } catch (thrown) {
+      this.#fail(thrown, opened.name);
+    }
+  }
+
+  room(pixels: number): void {
+    if (Math.abs(pixels - this.#pixels) < 2) return;
+    this.#pixels = pixels;
+    if (this.mapped) this.look(this.view);
+  }
+
+  /** Ask for what is in view; only the latest wish counts while one is worked on. */
+  look(view: TimeStretch): void {
+    this.#wish = { view, pixels: this.#pixels };
+    if (!this.#looking) void this.#serve();
+  }
+
+  async #serve(): Promise<void> {
+    this.#looking = true;
+    try {
+      while (this.#wish) {
+        const { view, pixels } = this.#wish;
+        this.#wish = null;
+        const seen = await this.#line.ask('view', { ...view, pixels }).answer;
+        [this.seen, this.view] = [seen, view];
+      }
+    } catch (thrown) {
+      this.#fail(thrown, this.opened?.name ?? '');
+    } finally {
+      this.#looking = false;
+    }
+  }
+
+  /** Means of the spans and, where the log drives it, the fit. Without a span the whole log counts. */
+  async work(job: JobState, spans: readonly Span[], leaveOutMarked: boolean): Promise<void> {
+    const { mapped } = this;
+    if (!mapped || this.steps !== null) return;
+    const some = spans.some(({ use }) => use === 'fit');
+    const asked: readonly Span[] = some ? spans : [{ from: 0, to: mapped.duration, use: 'fit' }];
+    [this.steps, this.stopped, this.failed] = [0, false, null];
+    try {
+      const paced = await this.#line.ask('pace', { spans: asked, most: FIT_ROWS, leaveOutMarked })
+        .answer;
+      const fitSpans = asked
+        .filter(({ use }) => use === 'fit')
+        .map(({ from, to }) => ({ from, to }));
+      const means = await this.#line.ask('pace', { spans: fitSpans, most: 2, leaveOutMarked })
+        .answer;
+      this.#fit = fitInBackground({ job: job.job, paced, spans: asked }, (n) => (this.steps = n));
+      const outcome = await this.#fit.outcome;
+      if (!outcome.ok && outcome.stopped) {
+        this.stopped = true;
+        return;
+      }
+      job.revise((current) =>
+        current.log
+          ? setLog(current, {
+              ...current.log,
+              means: { spans: fitSpans, levels: keptLevels(means.levels) },
+              fit: outcome.ok ? outcome.fit : null,
+              refused: outcome.ok ? null : outcome.message.slice(0, 390),
+            })
+          : current,
+      );
+    } catch (thrown) {
+      this.#fail(thrown, this.opened?.name ?? '');
+    } finally {
+      [this.#fit, this.steps] = [null, null];
+    }
+  }
+
+  stopFit(): void {
+    this.#fit?.stop();
+  }
+
+  #fail(thrown: unknown, name: string): void {
+    const message = thrown instanceof Error ? thrown.message : String(thrown);
+    this.failed = { code: thrown instanceof LogError ? thrown.code : 'fault', message, name };
+  }
+}
+
+const isStop = (thrown: unknown) => thrown instanceof LogError && thrown.code === 'cancelled';
+
+const guessed = ({ guesses }: OpenedLog): Assigned[] =>
+  guesses.map(({ channel, column, unit }) => ({
+    channel,
+    column,
+    unit: unit ?? usualUnit(channel),
+  }));
+
+/** The mapping the job keeps, where this log has the same columns. */
+function keptMapping({ columns }: OpenedLog, record: LogRecord | null): Assigned[] | null {
+  if (!record) return null;
+  const found = record.channels.map(({ channel, column, unit }) => ({
+    channel: channel as Assigned['channel'],
+    column: columns.findIndex(({ text }) => text.slice(0, 200) === column),
+    unit,
+  }));
+  return found.length > 0 && found.every(({ column }) => column >= 0) ? found : null;
+}
+
+/** The same file mapped the same way keeps what was worked out of it. */
+function withWork(kept: LogRecord, before: LogRecord | null): LogRecord {
+  const same =
+    before !== null &&
+    before.name === kept.name &&
+    before.size === kept.size &&
+    JSON.stringify(before.channels) === JSON.stringify(kept.channels);
+  return same
+    ? { ...kept, means: before.means, fit: before.fit, refused: before.refused ?? null }
+    : kept;
+}
+
+let desk: { readonly job: string; readonly desk: LogDesk } | null = null;
+
+/** The desk of a job: another job begins with an empty one. */
+export function deskOf(job: string): LogDesk {
+  if (desk?.job !== job) desk = { job, desk: new LogDesk() };
+  return desk.desk;
+}

@@ -1,0 +1,63 @@
+/** Results of the log: what the fit found, what the event took. */
+import type { LogFit } from '$lib/job/logRecord';
+import { PARAMETERS, type ParameterName } from '$lib/solver/loop/identify/types';
+import type { Result } from '../types';
+import type { Study } from './study';
+
+const NO_LOG = 'no log was opened';
+const NO_FIT = 'no fit was made';
+
+const FITTED: readonly (readonly [id: string, name: ParameterName])[] = [
+  ['front-ua', 'frontUA'],
+  ['charge-ua', 'chargeUA'],
+  ['capacity-rate', 'capacityRate'],
+  ['heat-scale', 'heatScale'],
+  ['reservoir-mass', 'reservoirCapacity'],
+];
+
+export function results({ record, flowFell, looked }: Study): Result[] {
+  const fit = record?.fit ?? null;
+  const absent = record ? (record.refused ?? NO_FIT) : NO_LOG;
+  return [
+    ...FITTED.flatMap(([id, name]) => estimated(fit, absent, id, name)),
+    {
+      id: 'flow',
+      name: 'Flow over the spans',
+      symbol: '\\dot V',
+      value: fit?.at.flow ?? looked?.flow ?? null,
+      absent,
+      quantity: 'volumeFlow',
+    },
+    {
+      id: 'flow-lost',
+      name: 'Flow lost in the event',
+      symbol: 'x',
+      value: flowFell ? 1 - flowFell.change.after / flowFell.change.before : null,
+      absent: record ? 'no fall of the flow was found in this log' : NO_LOG,
+      quantity: 'percent',
+    },
+  ];
+}
+
+function estimated(fit: LogFit | null, absent: string, id: string, name: ParameterName): Result[] {
+  const found = fit?.estimates.find((e) => e.name === name);
+  // UA is asked for in every fit; of the others only those sought are shown.
+  if (!found && name !== 'frontUA') return [];
+  const { tex, quantity } = PARAMETERS[name];
+  const half =
+    found && found.low !== null && found.high !== null ? 0.5 * (found.high - found.low) : null;
+  return [
+    { id, name: PARAMETERS[name].name, symbol: tex, value: found?.value ?? null, absent, quantity },
+    {
+      id: `${id}-plus-minus`,
+      name: `± of it, 95 % sure`,
+      symbol: `u_{${tex}}`,
+      value: half,
+      absent: found ? 'this log does not hold it' : absent,
+      quantity,
+      better: 'lower',
+    },
+  ];
+}
+
+export const HEADLINE = ['front-ua', 'front-ua-plus-minus', 'flow', 'flow-lost'] as const;
