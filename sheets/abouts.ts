@@ -13,7 +13,6 @@ import { about as flowMeter } from './flow-meter/about';
 import { about as probe } from './probe/about';
 import { about as coreFromMeasures } from './core-from-measures/about';
 import { about as log } from './log/about';
-import { about as howSure } from './how-sure/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -31,5 +30,4 @@ export const SHEETS: readonly SheetAbout[] = [
   flowMeter,
   coreFromMeasures,
   log,
-  howSure,
 ];
