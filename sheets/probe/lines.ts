@@ -1,21 +1,17 @@
 /** Lines from the air's pressure to what the trimmed reader shows. */
-import { pressureAtAltitude } from '$lib/solver/fluids/formulas';
-import { formulaLine, type FormulaLine, type Line } from '$lib/solver/formula';
+import { formulaLine, type Line } from '$lib/solver/formula';
 import {
   balancedBiasFormula,
   believedFormula,
 } from '$lib/solver/instruments/probe/dividerFormulas';
-import {
-  boilPointFormula,
-  readerShows,
-  stationPressureFormula,
-} from '$lib/solver/instruments/probe/formulas';
+import { readerShows } from '$lib/solver/instruments/probe/formulas';
 import { ICE_POINT } from '$lib/solver/instruments/probe/boilPoint';
 import {
   NETWORK_FORMULAS,
   WITH_NETWORK,
   spreadFormula,
 } from '$lib/solver/instruments/probe/trim/formulas';
+import { airLines } from './airLines';
 import { biasLines } from './biasLines';
 import { circuitLines } from './circuitLines';
 import { resistanceLine } from './curveLines';
@@ -23,7 +19,7 @@ import type { Study } from './study';
 
 export function lines(study: Study): Line[] {
   const { job } = study;
-  const air = airLines(study);
+  const air = airLines(job.barometer, job.airPressure);
   const ice = resistanceLine(job.setup.probe, ICE_POINT, {
     id: 'ice-probe',
     statement: 'Probe in ice water, by its curve',
@@ -50,34 +46,6 @@ export function lines(study: Study): Line[] {
     ...trimLines(study, ice.value, boil.value),
     ...circuitLines(study),
     ...lotLines(study),
-  ];
-}
-
-function airLines({ job: { barometer, airPressure } }: Study): FormulaLine[] {
-  const statement = 'Pressure of the air here';
-  const why = 'Water boils where its vapour pressure reaches that of the air.';
-  const air =
-    barometer.by === 'altitude'
-      ? [formulaLine(pressureAtAltitude, { h: barometer.altitude }, { statement, why })]
-      : barometer.by === 'report'
-        ? [
-            formulaLine(
-              stationPressureFormula,
-              { p_r: barometer.pressure, h: barometer.altitude },
-              { statement, why },
-            ),
-          ]
-        : [];
-  return [
-    ...air,
-    formulaLine(
-      boilPointFormula,
-      { p_a: airPressure },
-      {
-        statement: 'Water at an open boil, here and today',
-        why: 'Taken for 212 °F at altitude, it would bend the whole range to fit a wrong point.',
-      },
-    ),
   ];
 }
 

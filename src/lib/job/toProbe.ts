@@ -90,7 +90,8 @@ function toLaw(values: Values): ProbeLaw {
   }
 }
 
-function toBarometer(values: Values): Barometer {
+/** How the pressure of the air is known. */
+export function toBarometer(values: Values): Barometer {
   const pressure = values['probe.barometer']!.si!;
   const altitude = values['site.altitude']!.si!;
   switch (values['probe.airBy']!.choice) {

@@ -52,5 +52,5 @@ export const heatShareCurve = (
     (u) => [u, heatShare({ flowShare, u_drop: Math.SQRT2 * u, drop })] as const,
   );
 
-/** ± that each of two independent probes would need for a drop as sure as this. */
-export const probeOfDrop = (u_drop: number): number => u_drop / Math.SQRT2;
+/** A ± as a share of its value. */
+export const shareOf = (plusMinus: number, value: number): number => plusMinus / Math.abs(value);

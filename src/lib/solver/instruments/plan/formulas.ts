@@ -1,5 +1,5 @@
 /** Lines of the plan of instruments: what boiling water should read, what the ± of probes and flow do to heat and UA. */
-import { measuredEffectiveness, measuredHeat } from '../../diagnosis/formulas';
+import { measuredHeat } from '../../diagnosis/formulas';
 import { defineFormula, type Term } from '../../formula';
 import { SOURCES } from '../../sources';
 import { boilPoint } from '../probe/boilPoint';
@@ -26,7 +26,7 @@ const T_out: Term = {
   quantity: 'temperature',
   name: 'liquid out of the front exchanger',
 };
-const T_a = measuredEffectiveness.terms.T_a;
+const T_a: Term = { tex: 'T_{face}', quantity: 'temperature', name: 'air at the core’s face' };
 const UNITS: Term = { tex: 'N', quantity: 'ratio', name: 'transfer units of the liquid' };
 
 /** Half of what the boil point moves by between both ends of the air's ±. */
