@@ -79,6 +79,24 @@ function specOf(field: Exclude<JobField, TableField>, label: string): FieldSpec 
 
 const example = (field: QuantityField) => ({ example: field.example ?? field.default });
 
+/** The view last made of a value as found, and what else it was made from. */
+interface Made {
+  readonly label: string;
+  readonly planned: Value | undefined;
+  readonly view: FieldView;
+}
+
+/** A value that an edit did not touch is still the same object, and so is its view: nothing to draw. */
+const made = new WeakMap<Value, Made>();
+
+/** Values that say the same; what a change gave is put together anew on each edit. */
+function alike(a: Value | undefined, b: Value | undefined): boolean {
+  if (a === b) return true;
+  if (!a || !b) return false;
+  const keys = Object.keys(a) as (keyof Value)[];
+  return keys.length === Object.keys(b).length && keys.every((key) => a[key] === b[key]);
+}
+
 /** One field as the kit takes it. */
 export function fieldView(
   field: Exclude<JobField, TableField>,
@@ -88,6 +106,19 @@ export function fieldView(
 ): FieldView {
   const value = found.values[field.path]!;
   const planned = candidate?.values[field.path];
+  const before = made.get(value);
+  if (before?.label === label && alike(before.planned, planned)) return before.view;
+  const view = freshView(field, label, value, planned);
+  made.set(value, { label, planned, view });
+  return view;
+}
+
+function freshView(
+  field: Exclude<JobField, TableField>,
+  label: string,
+  value: Value,
+  planned: Value | undefined,
+): FieldView {
   return {
     spec: specOf(field, label),
     found: stateOf(value),
@@ -103,12 +134,19 @@ export function fieldView(
   };
 }
 
-export const tableColumns = (field: TableField): readonly TableColumn[] =>
-  field.columns.map((column) => ({
-    key: column.key,
-    label: column.label,
-    ...(column.kind === 'quantity' ? { quantity: column.quantity } : { choices: column.choices }),
-  }));
+const columnsMade = new WeakMap<TableField, readonly TableColumn[]>();
+
+export function tableColumns(field: TableField): readonly TableColumn[] {
+  const columns =
+    columnsMade.get(field) ??
+    field.columns.map((column) => ({
+      key: column.key,
+      label: column.label,
+      ...(column.kind === 'quantity' ? { quantity: column.quantity } : { choices: column.choices }),
+    }));
+  columnsMade.set(field, columns);
+  return columns;
+}
 
 /** The rows a table holds as typed. */
 export const tableRows = (value: Value): readonly Row[] => {
@@ -116,8 +154,16 @@ export const tableRows = (value: Value): readonly Row[] => {
   return typeof typed === 'string' ? [] : typed;
 };
 
+const tablesMade = new WeakMap<Value, TableView>();
+
 /** One table on one side as the kit takes it. */
 export function tableView(field: TableField, value: Value): TableView {
+  const view = tablesMade.get(value) ?? freshTable(field, value);
+  tablesMade.set(value, view);
+  return view;
+}
+
+function freshTable(field: TableField, value: Value): TableView {
   return {
     rows: tableRows(value).map((row, i) => ({
       id: String(i),

@@ -67,8 +67,23 @@ export async function headline(page: Page, name: string): Promise<Reading[]> {
 export const found = async (page: Page, name: string): Promise<Reading> =>
   (await headline(page, name))[0]!;
 
+/** Until two frames are painted: all that an edit moves is shown by then. */
+export const settled = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const painted = () => {
+          const { port1, port2 } = new MessageChannel();
+          port1.onmessage = () => done();
+          port2.postMessage(null);
+        };
+        requestAnimationFrame(() => requestAnimationFrame(painted));
+      }),
+  );
+
 /** Rows of a table by their heading, cells as text. */
 export async function rows(table: Locator): Promise<Map<string, string[]>> {
+  await settled(table.page());
   const all = await table
     .getByRole('row')
     .filter({ has: table.page().getByRole('rowheader') })
@@ -100,6 +115,7 @@ export async function crossing(
   { falls, rises }: { falls: string; rises: string },
 ): Promise<number> {
   const reader = await plotReader(page, title);
+  await settled(page);
   const last = Number(await reader.getAttribute('aria-valuemax'));
   const numberAfter = (text: string, label: string) => {
     const at = text.indexOf(label);

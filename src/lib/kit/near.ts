@@ -3,6 +3,7 @@
  * viewport; before printing everything counts as near.
  */
 import { flushSync } from 'svelte';
+import { doWaiting } from './afterPaint';
 
 type Tell = (near: boolean, onPaper: boolean) => void;
 
@@ -14,6 +15,7 @@ export function drawAll(): void {
   flushSync(() => {
     for (const tell of waiting.values()) tell(true, true);
   });
+  flushSync(doWaiting);
 }
 
 /** Back to the screen: observing anew makes the observer tell where everything stands. */
