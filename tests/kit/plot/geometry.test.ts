@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { spread, wrap } from '$lib/kit/plot/labels';
-import { dotted, place } from '$lib/kit/plot/place';
+import { dotted, place, placeOnLine } from '$lib/kit/plot/place';
 
 describe('labels in a column', () => {
   it('stay where they want to be while they have room', () => {
@@ -76,5 +76,32 @@ describe('the label of a point', () => {
       second.top >= first.bottom ||
       second.bottom <= first.top;
     expect(apart).toBe(true);
+  });
+});
+
+describe('the words on a level line', () => {
+  const frame = { left: 0, top: 0, right: 400, bottom: 300 };
+  const size = { width: 80, height: 16 };
+  const curve = (...line: [number, number][]) => dotted(line);
+
+  it('stand above its right end when nothing is in the way', () => {
+    expect(placeOnLine(150, size, frame, [], [])).toMatchObject({ right: true, above: true });
+  });
+
+  it('keep off a curve that comes down to the line at its right end', () => {
+    const down = curve([0, 20], [300, 20], [400, 148]);
+    expect(placeOnLine(150, size, frame, down, [])).toMatchObject({ right: true, above: false });
+    const through = curve([0, 20], [300, 100], [400, 200]);
+    expect(placeOnLine(150, size, frame, through, [])).toMatchObject({ right: false, above: true });
+  });
+
+  it('keep off other words', () => {
+    const other = { left: 380, right: 420, top: 140, bottom: 170 };
+    expect(placeOnLine(150, size, frame, [], [other])).toMatchObject({ right: false, above: true });
+  });
+
+  it('never leave the frame while there is room in it', () => {
+    const { box } = placeOnLine(290, size, frame, curve([0, 20], [400, 288]), []);
+    expect(box.bottom).toBeLessThanOrEqual(300);
   });
 });

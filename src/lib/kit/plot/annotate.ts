@@ -5,7 +5,7 @@ import type { UnitSystem } from '../types';
 import type { Chart, Curve, Size, Spot } from './chart';
 import { spread, textWidth, wrap } from './labels';
 import { HALO, type Marks, type To } from './marks';
-import { dotted, place, type Box, type Pixel } from './place';
+import { place, type Box, type Pixel } from './place';
 import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
 
 /** Room round the frame for ticks and titles, px; the right side depends on the labels. */
@@ -77,6 +77,8 @@ export function endLabels(
 export function spotMarks(
   spots: readonly Spot[],
   chart: Chart,
+  /** The curves as dots, so that covering them can be counted. */
+  dots: readonly Pixel[],
   system: UnitSystem,
   to: To,
   px: To,
@@ -85,7 +87,6 @@ export function spotMarks(
   compact: boolean,
 ): Marks {
   const pixel = ([x, y]: readonly [number, number]): Pixel => [px.x(to.x(x)), px.y(to.y(y))];
-  const dots = (chart.curves ?? []).flatMap((c) => dotted(c.points.map(pixel)));
   const at = spots.map((s) => pixel([s.x, s.y]));
   // A marker is as much in the way as a label.
   const boxes = [

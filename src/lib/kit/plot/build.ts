@@ -10,11 +10,12 @@ import {
   curveMarks,
   dotMarks,
   limitMarks,
+  limitWords,
   stretchMarks,
   type Frame,
   type To,
 } from './marks';
-import type { Box } from './place';
+import { dotted, type Box, type Pixel } from './place';
 import { TEXT_SIZE } from './theme';
 
 /** Narrower than this a plot has no room for words at its curves: they go into a key below it. */
@@ -83,18 +84,15 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
     top: MARGIN.top,
     bottom: size.height - MARGIN.bottom - 2,
   };
-  const limitBoxes = (chart.limits ?? [])
-    .filter((l) => l.axis === 'y')
-    .map((l) => {
-      const line = px.y(to.y(l.at));
-      const edge = size.width - right;
-      return {
-        left: edge - textWidth(l.label, TEXT_SIZE) - 6,
-        right: edge,
-        top: line - 20,
-        bottom: line,
-      };
-    });
+  const dots = (chart.curves ?? []).flatMap((c) =>
+    dotted(c.points.map(([x, y]): Pixel => [px.x(to.x(x)), px.y(to.y(y))])),
+  );
+  const plain = { ...inner, left, right: size.width - right };
+  const limits = (chart.limits ?? []).map((limit) => ({
+    limit,
+    words: limitWords(limit, to, px, plain, dots, ends.boxes),
+  }));
+  const limitBoxes = limits.flatMap(({ words }) => (words ? [words.box] : []));
   const axis = { fill: 'var(--ink-soft)', ...tick };
   return {
     width: size.width,
@@ -123,13 +121,14 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
       Plot.ruleY([frame.y[0]], { stroke: 'var(--ink)', strokeWidth: 1.25 }),
       Plot.ruleX([frame.x[0]], { stroke: 'var(--ink)', strokeWidth: 1.25 }),
       ...(chart.bands ?? []).flatMap((b) => bandMarks(b, to)),
-      ...(chart.limits ?? []).flatMap((l) => limitMarks(l, to, frame)),
+      ...limits.flatMap(({ limit, words }) => limitMarks(limit, to, frame, words)),
       ...(chart.curves ?? []).flatMap((c) => curveMarks(c, to)),
       ...(chart.dots ?? []).flatMap((d) => dotMarks(d, to)),
       ...ends.marks,
       ...spotMarks(
         chart.spots ?? [],
         chart,
+        dots,
         system,
         to,
         px,

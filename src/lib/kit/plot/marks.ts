@@ -3,6 +3,7 @@ import * as Plot from '@observablehq/plot';
 import type { Level } from '../types';
 import type { Band, Curve, Dots, Limit, Stretch } from './chart';
 import { textWidth } from './labels';
+import { ON_LINE, placeOnLine, type Box, type OnLine, type Pixel } from './place';
 import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
 
 export type Marks = Plot.Markish[];
@@ -106,22 +107,36 @@ const LIMIT_INK: Readonly<Record<Level, string>> = {
   act: 'var(--act)',
 };
 
+/** Where the words of a level limit stand, px; null for an upright one, named at its head. */
+export function limitWords(
+  limit: Limit,
+  to: To,
+  px: To,
+  inner: Box,
+  dots: readonly Pixel[],
+  taken: readonly Box[],
+): OnLine | null {
+  if (limit.axis === 'x') return null;
+  const size = { width: textWidth(limit.label, TEXT_SIZE), height: TEXT_SIZE * 1.2 };
+  return placeOnLine(px.y(to.y(limit.at)), size, inner, dots, taken);
+}
+
 /** A dashed line across the plot with its words on it. */
-export function limitMarks(limit: Limit, to: To, frame: Frame): Marks {
+export function limitMarks(limit: Limit, to: To, frame: Frame, words: OnLine | null): Marks {
   const ink = LIMIT_INK[limit.level ?? 'act'];
   const line = { stroke: ink, strokeWidth: 1.5, strokeDasharray: '2 3' };
   const text = { text: [limit.label], fill: ink, ...HALO, fontSize: TEXT_SIZE, fontWeight: 600 };
-  return limit.axis === 'y'
+  return words
     ? [
         Plot.ruleY([to.y(limit.at)], line),
         Plot.text([limit.label], {
           ...text,
-          x: [frame.x[1]],
+          x: [frame.x[words.right ? 1 : 0]],
           y: [to.y(limit.at)],
-          textAnchor: 'end',
-          lineAnchor: 'bottom',
-          dx: -6,
-          dy: -4,
+          textAnchor: words.right ? 'end' : 'start',
+          lineAnchor: words.above ? 'bottom' : 'top',
+          dx: words.right ? -ON_LINE.end : ON_LINE.end,
+          dy: words.above ? -ON_LINE.gap : ON_LINE.gap,
         }),
       ]
     : [

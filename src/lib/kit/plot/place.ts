@@ -37,6 +37,9 @@ const overlap = (a: Box, b: Box) =>
   Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) *
   Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
 
+const covers = (dots: readonly Pixel[], box: Box) =>
+  dots.filter((d) => inside(d, box)).length * PITCH;
+
 /** Text over text is this much worse than text over a line of the same length. */
 const OVER_TEXT = 8;
 
@@ -87,7 +90,7 @@ export function place(
       Math.max(0, frame.top - box.top) +
       Math.max(0, box.bottom - frame.bottom);
     const covered =
-      dots.filter((d) => inside(d, box)).length * PITCH +
+      covers(dots, box) +
       (OVER_TEXT * boxes.reduce((s, b) => s + overlap(b, box), 0)) / size.height;
     const cost = out * 20 + covered + i;
     if (cost < least) {
@@ -96,4 +99,37 @@ export function place(
     }
   }
   return best!;
+}
+
+/** Words on a level line: at its right or left end, above or below it. */
+export interface OnLine {
+  readonly box: Box;
+  readonly right: boolean;
+  readonly above: boolean;
+}
+
+/** Room between a line and its words, and between the words and the end of the line. */
+export const ON_LINE = { gap: 4, end: 6 };
+
+/** The end and side of the level line at `y` where words of `size` cover the least of curves and other words. */
+export function placeOnLine(
+  y: number,
+  size: { readonly width: number; readonly height: number },
+  frame: Box,
+  dots: readonly Pixel[],
+  taken: readonly Box[],
+): OnLine {
+  const at = (right: boolean, above: boolean): OnLine => {
+    const left = right ? frame.right - ON_LINE.end - size.width : frame.left + ON_LINE.end;
+    const top = above ? y - ON_LINE.gap - size.height : y + ON_LINE.gap;
+    const box = { left, right: left + size.width, top, bottom: top + size.height };
+    return { box, right, above };
+  };
+  const ways = [at(true, true), at(true, false), at(false, true), at(false, false)];
+  // The first liked best; one that leaves the frame only where all do.
+  const cost = ({ box }: OnLine) =>
+    covers(dots, box) +
+    (OVER_TEXT * taken.reduce((sum, other) => sum + overlap(other, box), 0)) / size.height +
+    (box.top < frame.top || box.bottom > frame.bottom ? 1e4 : 0);
+  return ways.reduce((best, way) => (cost(way) < cost(best) ? way : best));
 }
