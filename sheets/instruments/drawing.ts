@@ -76,6 +76,6 @@ export const NARROW_PLAN: PlanDrawing = {
     pump: [238, 588],
     feed: [236, 706],
     shop: [38, 695],
-    air: [8, 230],
+    air: [4, 214],
   },
 };

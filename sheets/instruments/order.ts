@@ -1,6 +1,5 @@
 /** In what order to fit: by what a reading can still tell for its minutes, where there is something to go by. */
 import type { NextMeasurement } from '$lib/solver/diagnosis/nextMeasurement';
-import type { DutyChannel } from '$lib/solver/diagnosis/types';
 import type { Study as Diagnosis } from '../diagnosis/study';
 import { PLACES, type Place } from './places';
 
@@ -13,6 +12,9 @@ export interface Placed extends Place {
   readonly read: boolean;
 }
 
+/** A reading expected to take away less of the doubt, as a share, has no say in the order. */
+const WORTH_TELLING = 0.01;
+
 /** Channels of which the job holds a reading. */
 type Read = ReadonlySet<string>;
 
@@ -21,9 +23,9 @@ type Read = ReadonlySet<string>;
  * has no say in, then what is read already; each in the trade's order among themselves.
  */
 export function inOrder(read: Read, diagnosis: Diagnosis | null): Placed[] {
-  const best = new Map<DutyChannel | string, NextMeasurement>();
+  const best = new Map<string, NextMeasurement>();
   for (const next of diagnosis?.next ?? []) {
-    if (!best.has(next.channel)) best.set(next.channel, next);
+    if (next.doubt > WORTH_TELLING && !best.has(next.channel)) best.set(next.channel, next);
   }
   const described = PLACES.map((place) => {
     const next = place.channel && best.get(place.channel);

@@ -18,7 +18,6 @@ export function results(study: Study): Result[] {
       value: left,
       quantity: 'count',
       better: 'lower',
-      state: left === 0 ? 'ok' : 'near',
     },
     {
       id: 'checks-off',
