@@ -17,8 +17,8 @@ interface Kind {
 const KINDS: readonly Kind[] = [
   {
     id: 'liquid',
-    title: 'Liquid and ambient',
-    channels: ['reservoir', 'chargeCoolerOut', 'frontIn', 'frontOut', 'ambient'],
+    title: 'Liquid',
+    channels: ['reservoir', 'chargeCoolerOut', 'frontIn', 'frontOut'],
   },
   { id: 'air', title: 'Charge air', channels: ['chargeAirIn', 'chargeAirOut'] },
   { id: 'flow', title: 'Flow of the liquid', channels: ['flow'] },
@@ -28,6 +28,7 @@ const KINDS: readonly Kind[] = [
   { id: 'engine', title: 'Engine speed', channels: ['engineSpeed'] },
   { id: 'pressure', title: 'Manifold pressure', channels: ['manifold'] },
   { id: 'airflow', title: 'Charge-air flow', channels: ['airFlow'] },
+  { id: 'ambient', title: 'Ambient air', channels: ['ambient'] },
   { id: 'heat', title: 'Heat into the loop', channels: ['heat'] },
 ];
 

@@ -3,6 +3,7 @@ import type { LogFit } from '$lib/job/logRecord';
 import { PARAMETERS, type ParameterName } from '$lib/solver/loop/identify/types';
 import type { Result } from '../types';
 import type { Study } from './study';
+import { inSentence } from './words';
 
 const NO_LOG = 'no log was opened';
 const NO_FIT = 'no fit was made';
@@ -50,7 +51,7 @@ function estimated(fit: LogFit | null, absent: string, id: string, name: Paramet
     { id, name: PARAMETERS[name].name, symbol: tex, value: found?.value ?? null, absent, quantity },
     {
       id: `${id}-plus-minus`,
-      name: `± of it, 95 % sure`,
+      name: `±, ${inSentence(PARAMETERS[name].name)}`,
       symbol: `u_{${tex}}`,
       value: half,
       absent: found ? 'this log does not hold it' : absent,

@@ -17,18 +17,20 @@ export function linePath({ t, x }: TimeCurve, sx: Scale, sy: (value: number) => 
   return text;
 }
 
-/** Crosses at doubtful readings. */
+/** Crosses at doubtful readings; one off the plot stands at its edge. */
 export function crossPath(
   { t, x, doubt }: TimeCurve,
   sx: Scale,
   sy: (value: number) => number,
+  [top, bottom]: readonly [number, number],
 ): string {
   if (!doubt) return '';
   let text = '';
   const arm = 4;
   for (let k = 0; k < t.length; k++) {
     if (!(doubt[k]! & (DOUBT.wild | DOUBT.beyond)) || t[k]! < sx.from || t[k]! > sx.to) continue;
-    const [px, py] = [sx.at(t[k]!), sy(x[k]!)];
+    const px = sx.at(t[k]!);
+    const py = Math.min(Math.max(sy(x[k]!), top + arm), bottom - arm);
     text += `M${px - arm},${py - arm}l${2 * arm},${2 * arm}M${px - arm},${py + arm}l${2 * arm},${-2 * arm}`;
   }
   return text;

@@ -1,5 +1,5 @@
 /** Scales and ticks of time plots. */
-import type { TimeCurve, TimeStretch } from './types';
+import { DOUBT, type TimeCurve, type TimeStretch } from './types';
 
 export interface Scale {
   readonly from: number;
@@ -78,11 +78,12 @@ export function nearestTo({ t }: TimeCurve, time: number): number {
   return time - t[after - 1]! <= t[after]! - time ? after - 1 : after;
 }
 
-/** Least and greatest of what is in view, with some air. Wild readings beyond the rest stretch it too: they show. */
+/** Least and greatest of what is in view, with some air. A wild reading does not press the others flat: it is marked at the edge. */
 export function extentOf(curves: readonly TimeCurve[], view: TimeStretch): [number, number] {
   let [low, high] = [Infinity, -Infinity];
-  for (const { t, x } of curves) {
+  for (const { t, x, doubt } of curves) {
     for (let k = placeOf(t, view.from); k < t.length && t[k]! <= view.to; k++) {
+      if (doubt && doubt[k]! & (DOUBT.wild | DOUBT.beyond)) continue;
       const value = x[k]!;
       if (value < low) low = value;
       if (value > high) high = value;
