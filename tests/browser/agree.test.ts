@@ -6,11 +6,14 @@ import { drawn, visits } from './visit';
 
 const visit = visits();
 
-/** A sheet, a blank of it, and what is typed there. */
+/**
+ * A sheet, a blank of it, and what is typed there: edits that change numbers, not which lines there
+ * are. A line that an edit adds has its numbers put in once it is found to be near the reader.
+ */
 const EDITS = [
   ['loop-balance', 'Ambient air', '71 °F'],
   ['exchangers', 'Rated heat', '31000 Btu/h'],
-  ['pump-and-restriction', 'Pump to charge cooler: bore', '0.55 in'],
+  ['pump-and-restriction', 'Voltage at the pump', '10.7 V'],
   ['fans-and-face-airflow', 'Voltage at the fans', '11.1 V'],
 ] as const;
 
