@@ -13,6 +13,7 @@ import { about as flowMeter } from './flow-meter/about';
 import { about as probe } from './probe/about';
 import { about as coreFromMeasures } from './core-from-measures/about';
 import { about as log } from './log/about';
+import { about as howSure } from './how-sure/about';
 import { about as instruments } from './instruments/about';
 import type { SheetAbout } from './types';
 
@@ -32,4 +33,5 @@ export const SHEETS: readonly SheetAbout[] = [
   coreFromMeasures,
   log,
   instruments,
+  howSure,
 ];

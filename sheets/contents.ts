@@ -13,6 +13,7 @@ import { content as flowMeter } from './flow-meter/content';
 import { content as probe } from './probe/content';
 import { content as coreFromMeasures } from './core-from-measures/content';
 import { content as log } from './log/content';
+import { content as howSure } from './how-sure/content';
 import { content as instruments } from './instruments/content';
 import type { ContentOf } from './types';
 
@@ -33,4 +34,5 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   'core-from-measures': coreFromMeasures,
   log,
   instruments,
+  'how-sure': howSure,
 };

@@ -113,5 +113,13 @@ export const SOURCES = {
     'common practice',
     'Errors that are independent add by their squares; the model’s own share is our statement, no source',
   ),
+  gumSupplement1: source(
+    'standard',
+    'JCGM 101:2008, GUM Supplement 1, propagation of distributions (examples from memory)',
+  ),
+  saltelli2010: source(
+    'published',
+    'Saltelli et al., Comput. Phys. Commun. 181 (2010) 259, shares of the variance',
+  ),
   commonPractice: source('common practice', 'Common practice, no source'),
 } as const satisfies Record<string, Source>;

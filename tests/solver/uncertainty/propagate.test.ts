@@ -6,7 +6,13 @@ import {
   standardDeviation,
   type Distribution,
 } from '$lib/solver/uncertainty/distributions';
-import { chance, propagate, spread, type Model } from '$lib/solver/uncertainty/propagate';
+import {
+  chance,
+  propagate,
+  spread,
+  squaredCorrelation,
+  type Model,
+} from '$lib/solver/uncertainty/propagate';
 import { InvalidInputError } from '$lib/solver/errors';
 
 const N = 2 ** 17;
@@ -108,5 +114,14 @@ describe('draws', () => {
     expect(step.value.failed).toBe(256);
     expect(spread(step.value.results[0]!)!.count).toBe(768);
     expect(chance(step.value.results[0]!, (v) => v > 0.625)).toBeCloseTo(0.5, 2);
+  });
+});
+
+describe('squared correlation', () => {
+  it('is one on a line, nothing for a parabola about its middle, nothing for what stands still', () => {
+    const xs = [-2, -1, 0, 1, 2];
+    expect(squaredCorrelation(xs.map((x) => [x, 3 - 2 * x]))).toBeCloseTo(1, 12);
+    expect(squaredCorrelation(xs.map((x) => [x, x * x]))).toBeCloseTo(0, 12);
+    expect(squaredCorrelation(xs.map((x) => [x, 4]))).toBe(0);
   });
 });

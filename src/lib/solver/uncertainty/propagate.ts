@@ -13,6 +13,8 @@ export interface Study {
   readonly samples: number;
   /** Two studies with one seed draw the same points: their difference is then sharp. */
   readonly seed: number;
+  /** Axis of the lattice for each input; inputs on one axis in two studies move together. In order unless told. */
+  readonly axes?: readonly number[];
 }
 
 /** Sample by sample; `results[o][i]` is NaN where the model had no answer. */
@@ -31,16 +33,18 @@ export const STUDY_RANGE = { samples: [1, 2 ** 20], outputs: [1, 1000] } as cons
  * @source JCGM 101:2008 (GUM Supplement 1), clauses 5 to 7, with lattice points for pseudo-random ones
  */
 export function* propagate(study: Study, model: Model, every = 100): Generator<number, Draws> {
-  const { inputs, outputs, samples, seed } = study;
+  const { inputs, outputs, samples, seed, axes = inputs.map((_, j) => j) } = study;
   requireWithin('propagation', STUDY_RANGE, { samples, outputs });
   const results = Array.from({ length: outputs }, () => new Float64Array(samples));
+  const dimensions = Math.max(0, ...axes.map((axis) => axis + 1));
+  const u = new Float64Array(dimensions);
   const x = new Float64Array(inputs.length);
-  const draw = inputs.length > 0 ? lattice(inputs.length, seed) : () => undefined;
+  const draw = dimensions > 0 ? lattice(dimensions, seed) : () => undefined;
   let failed = 0;
   for (let i = 0; i < samples; i++) {
     if (i > 0 && i % every === 0) yield i / samples;
-    draw(i, x);
-    for (let j = 0; j < x.length; j++) x[j] = quantile(inputs[j]!, inside(x[j]!));
+    draw(i, u);
+    for (let j = 0; j < x.length; j++) x[j] = quantile(inputs[j]!, inside(u[axes[j]!]!));
     const y = model(x);
     if (y === null) failed++;
     for (let o = 0; o < outputs; o++) results[o]![i] = y === null ? NaN : y[o]!;
@@ -102,4 +106,44 @@ export function chance(draws: Float64Array, holds: (value: number, i: number) =>
     if (holds(value, i)) yes++;
   });
   return count === 0 ? null : yes / count;
+}
+
+/** Steps of a {@link cumulative} curve. */
+const CUMULATIVE_STEPS = 80;
+
+/**
+ * Share of draws at or below a value, as a curve from the lowest draw to the highest.
+ * Draws without an answer are left out; empty without any.
+ * @source JCGM 101:2008, 7.5.1, the discrete representation of the distribution function
+ */
+export function cumulative(draws: Float64Array): (readonly [value: number, share: number])[] {
+  const sorted = draws.filter((v) => !Number.isNaN(v)).sort();
+  const n = sorted.length;
+  if (n < 2) return [];
+  return Array.from({ length: CUMULATIVE_STEPS + 1 }, (_, i) => {
+    const rank = Math.round((i / CUMULATIVE_STEPS) * (n - 1));
+    return [sorted[rank]!, (rank + 0.5) / n] as const;
+  });
+}
+
+/**
+ * Square of the correlation of pairs: for a nearly straight model the share of the variance that the
+ * first explains. 0 for fewer than three pairs, or where either does not vary.
+ * @formula r^2 = (sum dx dy)^2 / (sum dx^2 sum dy^2)
+ * @source any text of statistics
+ */
+export function squaredCorrelation(pairs: readonly (readonly [x: number, y: number])[]): number {
+  const n = pairs.length;
+  if (n < 3) return 0;
+  const mean = (k: 0 | 1) => pairs.reduce((sum, pair) => sum + pair[k], 0) / n;
+  const [mx, my] = [mean(0), mean(1)];
+  let xy = 0;
+  let xx = 0;
+  let yy = 0;
+  for (const [x, y] of pairs) {
+    xy += (x - mx) * (y - my);
+    xx += (x - mx) ** 2;
+    yy += (y - my) ** 2;
+  }
+  return xx > 0 && yy > 0 ? (xy * xy) / (xx * yy) : 0;
 }
