@@ -86,9 +86,19 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
       why: 'Errors that do not know of each other add by their squares.',
     },
   );
+  const th_1 = formulaLine(
+    plan.aboveAir,
+    { T: T_in, T_a },
+    { id: 'above-in', statement: 'Liquid into the front exchanger, above the air at its face' },
+  );
+  const th_2 = formulaLine(
+    plan.aboveAir,
+    { T: T_out, T_a },
+    { id: 'above-out', statement: 'Liquid out of it, above the same air' },
+  );
   const N = formulaLine(
     plan.transferUnitsByAir,
-    { T_in, T_out, T_a },
+    { th_1: th_1.value, th_2: th_2.value },
     {
       statement: 'Transfer units that cool the liquid so',
       why: 'The air is taken as hardly warmed, so this is the least; for the ± that does.',
@@ -104,7 +114,15 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
   );
   const x_UA = formulaLine(
     plan.conductanceShareFormula,
-    { x_V: flowShare, u_D: pair, T_in, T_out, T_a, N: N.value, u_th: u_th.value },
+    {
+      x_V: flowShare,
+      u_D: pair,
+      th_1: th_1.value,
+      th_2: th_2.value,
+      N: N.value,
+      u_th: u_th.value,
+      dT: drop,
+    },
     {
       statement: 'How sure that UA is',
       why: 'Where the liquid leaves close to the air, a degree at the core’s face weighs heavily.',
@@ -144,6 +162,8 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
           ),
         ]
       : []),
+    th_1,
+    th_2,
     N,
     formulaLine(
       plan.conductanceByAir,

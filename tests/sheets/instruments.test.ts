@@ -61,7 +61,7 @@ describe.each(Object.keys(STATES))('%s', (name) => {
     for (const path of [...PROBE_PATHS, ...METER_PATHS, ...SURE_PATHS, ...airPaths(asFound)]) {
       expect(FIELDS.has(path), path).toBe(true);
     }
-  });
+  }, 60_000);
 });
 
 describe('the order of fitting', () => {
@@ -83,7 +83,7 @@ describe('the order of fitting', () => {
     expect(order.slice(-3).every((p) => p.read)).toBe(true);
     expect(finding(demoJob(), 'next')).toBeDefined();
     expect(orderByTrade(side)[0]!.id).toBe('reservoir');
-  });
+  }, 60_000);
 });
 
 describe('the checks', () => {
@@ -124,8 +124,10 @@ describe('the checks', () => {
   });
   it('the bucket is judged by the runs of the flow meter sheet', () => {
     expect(check(job(), 'bucket').state).toBe('not-yet');
-    // 1725 counted of 1700 set: 1.5 % off, inside the 5 % allowed.
-    expect(check(demoJob(), 'bucket').read).not.toBeNull();
+    // 3540 pulses in 2 gal against 1700 a gallon set: some 4 % off, less in the slower runs; 5 % allowed.
+    expect(check(demoJob(), 'bucket').state).toBe('good');
+    const set = edited(demoJob(), { 'meter.statedK': '1500 pulses/gal' });
+    expect(check(set, 'bucket').state).toBe('off');
   });
 });
 

@@ -60,11 +60,14 @@ describe('± of the UA', () => {
   it('first order agrees with trials by chance', () => {
     const [T_in, T_out, T_a] = [kelvin(140), kelvin(126), kelvin(95)];
     const [u_T, u_a, x_V] = [0.4 * F, 0.6 * F, 0.02];
-    const N = plan.transferUnitsByAir.value({ T_in, T_out, T_a });
+    const th_1 = plan.aboveAir.value({ T: T_in, T_a });
+    const th_2 = plan.aboveAir.value({ T: T_out, T_a });
+    const N = plan.transferUnitsByAir.value({ th_1, th_2 });
+    const dT = plan.expectedDrop.value({ T_in, T_out });
     // A pair that differs by little and errs together by u_T: the case the formula states.
     const u_D = 0.3 * F;
     const u_th = plan.abovePlusMinus.value({ u_T, u_a });
-    const said = plan.conductanceShareFormula.value({ x_V, u_D, T_in, T_out, T_a, N, u_th });
+    const said = plan.conductanceShareFormula.value({ x_V, u_D, th_1, th_2, N, u_th, dT });
     const chance = deviates();
     const UA = Array.from({ length: 40_000 }, () => {
       const [level, half] = [u_th * chance(), (u_D * chance()) / 2];

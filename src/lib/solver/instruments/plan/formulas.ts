@@ -26,7 +26,8 @@ const T_out: Term = {
   quantity: 'temperature',
   name: 'liquid out of the front exchanger',
 };
-const T_a: Term = { tex: 'T_{face}', quantity: 'temperature', name: 'air at the core’s face' };
+const ABOVE_IN = degrees('\\theta_1', 'liquid in, above the air');
+const ABOVE_OUT = degrees('\\theta_2', 'liquid out, above the air');
 const UNITS: Term = { tex: 'N', quantity: 'ratio', name: 'transfer units of the liquid' };
 
 /** Half of what the boil point moves by between both ends of the air's ±. */
@@ -111,12 +112,23 @@ export const probeWantedFormula = defineFormula({
   source: SOURCES.gum,
 });
 
+export const aboveAir = defineFormula({
+  id: 'plan.above-air',
+  expr: 'T - T_a',
+  gives: degrees('\\theta', 'liquid above the air at the core’s face'),
+  terms: {
+    T: { tex: 'T_f', quantity: 'temperature', name: 'liquid in, or out' },
+    T_a: { tex: 'T_{face}', quantity: 'temperature', name: 'air at the core’s face' },
+  },
+  source: SOURCES.definition,
+});
+
 /** The air taken as hardly warmed: Cr = 0 of the ε-NTU method. */
 export const transferUnitsByAir = defineFormula({
   id: 'plan.transfer-units',
-  expr: 'log((T_in - T_a) / (T_out - T_a))',
+  expr: 'log(th_1 / th_2)',
   gives: UNITS,
-  terms: { T_in, T_out, T_a },
+  terms: { th_1: ABOVE_IN, th_2: ABOVE_OUT },
   source: SOURCES.kaysLondon,
 });
 
@@ -140,16 +152,16 @@ export const abovePlusMinus = defineFormula({
 /** First-order propagation through {@link conductanceByAir}: flow, drop and level of the liquid apart. */
 export const conductanceShareFormula = defineFormula({
   id: 'plan.conductance-share',
-  expr: 'sqrt(x_V^2 + ((u_D / (T_in - T_a) + u_D / (T_out - T_a)) / (2 * N))^2 + ((u_th / (T_out - T_a) - u_th / (T_in - T_a)) / N)^2)',
+  expr: 'sqrt(x_V^2 + (u_D * (th_1 + th_2) / (2 * N * th_1 * th_2))^2 + (u_th * dT / (N * th_1 * th_2))^2)',
   gives: share('x_{UA}', '± of the UA, of its value'),
   terms: {
     x_V: FLOW_SHARE,
     u_D: U_DROP,
-    T_in,
-    T_out,
-    T_a,
+    th_1: ABOVE_IN,
+    th_2: ABOVE_OUT,
     N: UNITS,
     u_th: abovePlusMinus.gives,
+    dT: DROP,
   },
   source: SOURCES.gum,
 });
