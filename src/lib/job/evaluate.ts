@@ -49,9 +49,12 @@ export function evaluate(job: Job): Evaluated {
   let evaluated = known.get(job);
   if (!evaluated) {
     evaluated = {
-      asFound: keptSide(job, 'asFound', job.asFound, job.header, logOf(job)),
+      asFound: withLog(keptSide(job, 'asFound', job.asFound, job.header), job.log),
       candidate: job.candidate
-        ? keptSide(job, 'candidate', job.candidate.changes, job.asFound, job.header, logOf(job))
+        ? withLog(
+            keptSide(job, 'candidate', job.candidate.changes, job.asFound, job.header),
+            job.log,
+          )
         : null,
     };
     known.set(job, evaluated);
@@ -63,8 +66,18 @@ export function evaluate(job: Job): Evaluated {
 export const evaluateAside = (job: Job): readonly Side[] =>
   job.aside.map((candidate) => evaluate({ ...job, candidate, aside: [] }).candidate!);
 
-const NO_LOG = {};
-const logOf = (job: Job): object => job.log ?? NO_LOG;
+const logged = new WeakMap<Side, Side>();
+
+/** The side with what the job keeps of a log: it stands before the other, which stays as it was solved. */
+function withLog(side: Side, log: LogRecord | undefined): Side {
+  if (!log) return side;
+  let own = logged.get(side);
+  if (own?.log !== log) {
+    own = Object.create(side, { log: { value: log, enumerable: true } }) as Side;
+    logged.set(side, own);
+  }
+  return own;
+}
 
 interface KeptSide {
   readonly side: Side;
@@ -125,7 +138,7 @@ function sideOf(job: Job, id: SideId): Side {
     problems,
     loop,
     limits: toLimits(values),
-    log: job.log ?? null,
+    log: null,
     prepared,
     steady: {
       get traffic() {
