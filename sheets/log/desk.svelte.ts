@@ -33,7 +33,7 @@ export class LogDesk {
   #file: { readonly blob: Blob; readonly name: string } | null = null;
   #wish: { readonly view: TimeStretch; readonly pixels: number } | null = null;
   #looking = false;
-  #pixels = 700;
+  #pixels = 350;
 
   reading = $state.raw<Reading | null>(null);
   failed = $state.raw<Failed | null>(null);
@@ -109,7 +109,9 @@ export class LogDesk {
     }
   }
 
-  room(pixels: number): void {
+  /** Least and greatest of every two pixels: finer lines than the eye parts only take time. */
+  room(width: number): void {
+    const pixels = Math.round(width / 2);
     if (Math.abs(pixels - this.#pixels) < 2) return;
     this.#pixels = pixels;
     if (this.mapped) this.look(this.view);
