@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { SHEETS } from '$sheets/abouts';
-import { axe } from './browser';
+import { axe, type Kept } from './browser';
 import { blank, isRefused } from './sheet';
-import { go, visits } from './visit';
+import { visits } from './visit';
 
 const visit = visits();
 const PLACES = ['', ...SHEETS.map(({ slug }) => `sheets/${slug}/`), 'folder/'];
@@ -18,8 +18,8 @@ const VIEWS = [
 const PART: Readonly<Record<string, string>> = { 'folder/': '.cover' };
 
 /** The demonstration has a candidate; refused texts on both sides put errors on the sheets. */
-async function withErrors(page: Page): Promise<void> {
-  await go(page, 'sheets/pump-and-restriction/');
+async function withErrors(): Promise<Kept> {
+  const page = await visit('sheets/pump-and-restriction/', { width: 390 });
   for (const side of ['as found', 'candidate'] as const) {
     const bore = blank(page, 'Pump to charge cooler: bore', side);
     await bore.fill('8 gpm');
@@ -27,6 +27,7 @@ async function withErrors(page: Page): Promise<void> {
   }
   const head = page.getByRole('textbox', { name: 'Head, row 2' }).first();
   await head.fill('19 ft');
+  return page.context().storageState();
 }
 
 /** Pages longer than the window that can be moved sideways as a whole. */
@@ -55,10 +56,9 @@ const twice = (page: Page) =>
   });
 
 describe('every page', () => {
+  let kept: Kept | undefined;
   it.each(PLACES)('/%s keeps WCAG 2.2 AA and never scrolls sideways', async (place) => {
-    const page = await visit('', { width: 390 });
-    await withErrors(page);
-    await go(page, place);
+    const page = await visit(place, { width: 390, kept: (kept ??= await withErrors()) });
     if (!(place in PART)) await readThrough(page);
     expect(await twice(page)).toEqual([]);
     for (const { width, colorScheme } of VIEWS) {

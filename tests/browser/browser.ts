@@ -1,6 +1,6 @@
 /** Chromium for the browser tests and the bench. */
 import { createRequire } from 'node:module';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { findChromium } from '../../src/cli/install.mjs';
 
 export const ARGS = [
@@ -20,10 +20,15 @@ export async function launch(): Promise<Browser> {
   return chromium.launch({ executablePath, args: ARGS });
 }
 
+/** What a browser keeps of a site: here, the jobs. */
+export type Kept = Awaited<ReturnType<BrowserContext['storageState']>>;
+
 export interface View {
   readonly width?: number;
   readonly height?: number;
   readonly colorScheme?: 'light' | 'dark';
+  /** Left by an earlier visit; nothing unless given. */
+  readonly kept?: Kept;
 }
 
 /** A page and everything it asked for or complained about. */
@@ -38,8 +43,12 @@ export interface Watched {
 
 /** A fresh page with storage of its own. Requests are recorded from the first one on. */
 export async function openPage(browser: Browser, view: View = {}): Promise<Watched> {
-  const { width = 1280, height = 800, colorScheme = 'light' } = view;
-  const context = await browser.newContext({ viewport: { width, height }, colorScheme });
+  const { width = 1280, height = 800, colorScheme = 'light', kept } = view;
+  const context = await browser.newContext({
+    viewport: { width, height },
+    colorScheme,
+    ...(kept && { storageState: kept }),
+  });
   const requests: string[] = [];
   const errors: string[] = [];
   // On the context: workers and pages opened from the page are watched as well.
