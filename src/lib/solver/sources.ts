@@ -40,7 +40,7 @@ export const SOURCES = {
     'Manglik & Bergles, Exp. Thermal Fluid Sci. 10 (1995) 171; data within ±20 %',
   ),
   shahLondon1978: source(
-    'published',
+    'from memory',
     'Shah & London, Laminar Flow Forced Convection in Ducts, 1978',
   ),
   crossflowSeries: source(
@@ -118,7 +118,7 @@ export const SOURCES = {
     'JCGM 101:2008, GUM Supplement 1, propagation of distributions (examples from memory)',
   ),
   saltelli2010: source(
-    'published',
+    'from memory',
     'Saltelli et al., Comput. Phys. Commun. 181 (2010) 259, shares of the variance',
   ),
   commonPractice: source('common practice', 'Common practice, no source'),

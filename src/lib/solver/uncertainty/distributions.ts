@@ -17,7 +17,7 @@ export type Distribution =
  * @symbol p - probability, 0 to 1, both ends out
  * @returns z, 1; relative error below 1e-15
  * @throws {@link InvalidInputError} outside 0 to 1, NaN included
- * @source Wichura, Algorithm AS 241 (PPND16), Appl. Statist. 37 (1988) 477-484
+ * @source Wichura, Algorithm AS 241 (PPND16), Appl. Statist. 37 (1988) 477-484 (coefficients from memory)
  * @example normalQuantile(0.975) // 1.959963984540054
  */
 export function normalQuantile(p: number): number {

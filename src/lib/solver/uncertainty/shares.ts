@@ -39,7 +39,7 @@ export const SHARES_RANGE = {
  * @throws {@link OutOfRangeError} outside {@link SHARES_RANGE}
  * @returns one entry per result; null where the model failed at a point or the result does not vary
  * @source Saltelli et al., Comput. Phys. Commun. 181 (2010) 259-270: first order by its estimator (b),
- *   total by Jansen's
+ *   total by Jansen's (both from memory)
  */
 export function* varianceShares(
   study: SharesStudy,

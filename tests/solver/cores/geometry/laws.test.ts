@@ -28,7 +28,7 @@ const fin: LouveredFin = {
   hydraulicDiameter: 2.4e-3,
 };
 
-// Shah & London 1978, tables of rectangular ducts: side ratio, f Re (Fanning), Nu_T.
+// From memory of Shah & London 1978, tables of rectangular ducts: side ratio, f Re (Fanning), Nu_T.
 describe('laminar flow in rectangular ducts, table of Shah & London', () => {
   it.each([
     [0, 24, 7.541],

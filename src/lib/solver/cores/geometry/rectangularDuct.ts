@@ -12,7 +12,7 @@ const TERMS = [1, 3, 5, 7, 9, 11, 13, 15, 17, 19] as const;
  * @symbol a - shorter side over longer, 0 (parallel plates) to 1 (square)
  * @returns f Re on the hydraulic diameter, 1
  * @throws {@link OutOfRangeError} for a ratio outside 0 to 1, NaN included
- * @source Shah & London, Laminar Flow Forced Convection in Ducts, 1978, rectangular ducts
+ * @source Shah & London, Laminar Flow Forced Convection in Ducts, 1978, rectangular ducts (from memory)
  * @example laminarFRe(1) // 14.2271
  */
 export function laminarFRe(sideRatio: number): number {
@@ -31,7 +31,7 @@ const NUSSELT_T = [1, -2.61, 4.97, -5.119, 2.702, -0.548] as const;
  * @symbol a - shorter side over longer, 0 to 1
  * @returns Nu on the hydraulic diameter, 1; within 0.1 %
  * @throws {@link OutOfRangeError} for a ratio outside 0 to 1, NaN included
- * @source Shah & London 1978
+ * @source Shah & London 1978 (from memory)
  * @example laminarNusselt(1) // 2.976
  */
 export function laminarNusselt(sideRatio: number): number {
