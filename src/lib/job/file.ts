@@ -26,8 +26,8 @@ export type ReadResult =
   | { readonly ok: true; readonly job: Job; readonly notes: readonly string[] }
   | { readonly ok: false; readonly code: ReadCode; readonly message: string };
 
-/** A job is tens of kilobytes; beyond this it is something else. */
-const LARGEST_FILE = 2_000_000;
+/** A job is tens of kilobytes and its photographs; beyond this it is something else. */
+const LARGEST_FILE = 40_000_000;
 const DEEPEST = 12;
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 
@@ -35,7 +35,7 @@ const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 export function readJob(text: string): ReadResult {
   const refuse = (code: ReadCode, message: string): ReadResult => ({ ok: false, code, message });
   if (text.length > LARGEST_FILE)
-    return refuse('too-large', 'The file is larger than 2 MB: not a job file.');
+    return refuse('too-large', 'The file is larger than 40 MB: not a job file.');
   const trimmed = text.replace(/^\uFEFF/, '').trim();
   if (trimmed === '') return refuse('empty', 'The file is empty.');
 
@@ -78,8 +78,7 @@ export function readJob(text: string): ReadResult {
 
 /** The text of a job file: stable order of keys, so that two versions can be compared line by line. */
 export function writeJob(job: Job): string {
-  const { header, asFound, candidate, aside, log, notes, other } = job;
-  const written = ({ name, changes }: Candidate) => ({ name, changes: ordered(changes) });
+  const { header, asFound, candidate, aside, log, notes, folder, other } = job;
   const file = {
     soakline: FORMAT_VERSION,
     header: {
@@ -92,13 +91,30 @@ export function writeJob(job: Job): string {
     candidate: candidate && written(candidate),
     aside: aside.map(written),
     ...(log === undefined ? {} : { log }),
-    notes: Object.fromEntries(Object.entries(notes).sort(([a], [b]) => (a < b ? -1 : 1))),
+    notes: byKey(notes),
+    own: byKey(job.own),
+    photos: byKey(job.photos),
+    ...(folder === undefined ? {} : { folder }),
+    revisions: job.revisions.map((revision) => ({
+      ...revision,
+      asFound: ordered(revision.asFound),
+      candidate: revision.candidate && written(revision.candidate),
+    })),
     ...other,
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }
 
-const ENTRY_KEYS = ['is', 'pm', 'from', 'draft', 'why'] as const;
+const written = ({ name, changes, parts }: Candidate) => ({
+  name,
+  changes: ordered(changes),
+  ...(parts === undefined ? {} : { parts }),
+});
+
+const byKey = <T>(record: Readonly<Record<string, T>>): Record<string, T> =>
+  Object.fromEntries(Object.entries(record).sort(([a], [b]) => (a < b ? -1 : 1)));
+
+const ENTRY_KEYS = ['is', 'pm', 'spread', 'k', 'from', 'draft', 'why'] as const;
 const KNOWN_PARTS = new Set([
   'soakline',
   'header',
@@ -107,13 +123,18 @@ const KNOWN_PARTS = new Set([
   'aside',
   'log',
   'notes',
+  'own',
+  'photos',
+  'folder',
+  'revisions',
 ]);
 
 function jobOf(file: JobFile): Job {
-  const { header, candidate, aside, log } = file;
-  const read = ({ name, changes }: JobFile['aside'][number]): Candidate => ({
+  const { header, candidate, aside, log, folder } = file;
+  const read = ({ name, changes, parts }: JobFile['aside'][number]): Candidate => ({
     name,
     changes: changes as Entries,
+    ...(parts === undefined ? {} : { parts }),
   });
   const other = Object.fromEntries(Object.entries(file).filter(([key]) => !KNOWN_PARTS.has(key)));
   return {
@@ -130,6 +151,14 @@ function jobOf(file: JobFile): Job {
     aside: aside.map(read),
     ...(log === undefined ? {} : { log }),
     notes: file.notes,
+    own: file.own,
+    photos: file.photos,
+    ...(folder === undefined ? {} : { folder }),
+    revisions: file.revisions.map((revision) => ({
+      ...revision,
+      asFound: revision.asFound as Entries,
+      candidate: revision.candidate && read(revision.candidate),
+    })),
     other,
   };
 }

@@ -7,6 +7,8 @@ type RawFile = Record<string, unknown>;
 const MIGRATIONS: Readonly<Record<number, (file: RawFile) => RawFile>> = {
   // Version 1 knew one candidate; those put aside came with version 2.
   1: (file) => ({ ...file, soakline: 2, aside: [] }),
+  // Version 3 brought the reader's own lines, photographs, parts, the folder's plan and revisions.
+  2: (file) => ({ ...file, soakline: 3, own: {}, photos: {}, revisions: [] }),
 };
 
 /** Bring a file of `version` up to {@link FORMAT_VERSION}. */

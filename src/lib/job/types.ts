@@ -1,9 +1,12 @@
 /** A job: one file that holds a vehicle's loop as found, candidate changes, and the words around them. */
 import type { UnitSystem } from '$lib/units';
+import type { FolderPlan, Revision } from './folderRecord';
 import type { LogRecord } from './logRecord';
+import type { OwnLine, Photo } from './ownLines';
+import type { Part } from './parts';
 
 /** Version of the file format this program writes. */
-export const FORMAT_VERSION = 2;
+export const FORMAT_VERSION = 3;
 
 export type Paper = 'A4' | 'Letter';
 
@@ -21,6 +24,10 @@ export interface Entry {
   readonly is?: Typed;
   /** Half width of the uncertainty, as typed. */
   readonly pm?: string;
+  /** What kind of statement the ± is; absent: normal, the ± two standard deviations. */
+  readonly spread?: Spread;
+  /** Coverage factor of a calibration's ±, as typed; absent: 2. */
+  readonly k?: string;
   /** Where the value came from. */
   readonly from?: string;
   /** Typed last but refused; kept so that nothing typed is lost. */
@@ -28,6 +35,10 @@ export interface Entry {
   /** Why `draft` was refused. */
   readonly why?: string;
 }
+
+/** Kinds of a ±. `calibration` is a certificate's expanded uncertainty with its coverage factor. */
+export const SPREADS = ['normal', 'interval', 'triangular', 'calibration'] as const;
+export type Spread = (typeof SPREADS)[number];
 
 export type Entries = Readonly<Record<string, Entry>>;
 
@@ -46,6 +57,8 @@ export interface Candidate {
   readonly name: string;
   /** Only what differs from the loop as found. */
   readonly changes: Entries;
+  /** What must be bought or made for it; absent: nothing listed. */
+  readonly parts?: readonly Part[];
 }
 
 export interface Job {
@@ -59,6 +72,14 @@ export interface Job {
   readonly log?: LogRecord;
   /** Free words, by sheet or under `job`. */
   readonly notes: Readonly<Record<string, string>>;
+  /** Lines the reader added, by sheet. */
+  readonly own: Readonly<Record<string, readonly OwnLine[]>>;
+  /** Photographs that the lines show, by their id. */
+  readonly photos: Readonly<Record<string, Photo>>;
+  /** How the folder is put together; absent: every sheet in its order. */
+  readonly folder?: FolderPlan;
+  /** States of the job that were kept, oldest first. */
+  readonly revisions: readonly Revision[];
   /** Parts of the file this version does not know: kept and written back. */
   readonly other: Readonly<Record<string, unknown>>;
 }
@@ -90,6 +111,9 @@ export function emptyJob(units: UnitSystem = 'US'): Job {
     candidate: null,
     aside: [],
     notes: {},
+    own: {},
+    photos: {},
+    revisions: [],
     other: {},
   };
 }

@@ -1,0 +1,20 @@
+/** What must be bought or made for a candidate: the parts list, its price and its mass. */
+import * as v from 'valibot';
+import { LONGEST_TEXT } from './limits';
+
+const MOST_PARTS = 60;
+const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
+
+/** One row as typed. Price and mass are for one piece; an empty one is not known. */
+const part = v.looseObject({
+  what: text,
+  /** Pieces, or a quantity with its unit such as 12 ft. */
+  count: text,
+  price: text,
+  mass: text,
+  from: v.optional(text),
+});
+
+export const partsSchema = v.pipe(v.array(part), v.maxLength(MOST_PARTS));
+
+export type Part = Readonly<v.InferOutput<typeof part>>;
