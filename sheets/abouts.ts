@@ -15,6 +15,8 @@ import { about as coreFromMeasures } from './core-from-measures/about';
 import { about as log } from './log/about';
 import { about as howSure } from './how-sure/about';
 import { about as instruments } from './instruments/about';
+import { about as upgrades } from './upgrades/about';
+import { about as whatItTakes } from './what-it-takes/about';
 import type { SheetAbout } from './types';
 
 export const SHEETS: readonly SheetAbout[] = [
@@ -34,4 +36,6 @@ export const SHEETS: readonly SheetAbout[] = [
   log,
   instruments,
   howSure,
+  upgrades,
+  whatItTakes,
 ];

@@ -15,6 +15,8 @@ import { content as coreFromMeasures } from './core-from-measures/content';
 import { content as log } from './log/content';
 import { content as howSure } from './how-sure/content';
 import { content as instruments } from './instruments/content';
+import { content as upgrades } from './upgrades/content';
+import { content as whatItTakes } from './what-it-takes/content';
 import type { ContentOf } from './types';
 
 /** By slug, in the order of the job folder. */
@@ -35,4 +37,6 @@ export const CONTENTS: Readonly<Record<string, ContentOf>> = {
   log,
   instruments,
   'how-sure': howSure,
+  upgrades,
+  'what-it-takes': whatItTakes,
 };
