@@ -50,3 +50,6 @@ const parts = {
 } as Parameters<typeof create>[0];
 
 export const math = create(parts) as MathJsInstance;
+
+/** Money has a dimension of its own, so that a cost per degree can be checked like any other quantity. */
+math.createUnit('dollar');

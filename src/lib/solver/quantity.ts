@@ -61,6 +61,8 @@ export const SI_UNIT = {
   beta: 'K', // of a thermistor
   perKelvin: 'K^-1', // coefficients of a thermistor, share lost per kelvin
   dissipation: 'W/K', // of a probe to what surrounds it
+  money: 'dollar', // of whatever country: nothing is converted
+  costPerDegree: 'dollar/K',
 } as const;
 
 /** Name of a kind of quantity. */

@@ -9,6 +9,8 @@ export interface ShownUnit {
   readonly spelling: string;
   readonly label: string;
   readonly tex: string;
+  /** Stands before the number and takes the place of `label` there: a currency sign. */
+  readonly sign?: string;
 }
 
 export interface Display {
@@ -47,6 +49,7 @@ const KW = unit('kW');
 const BTU_H = unit('BTU/hour', 'Btu/h');
 const CUBIC_M_S = unit('m^3/s', 'm³/s', '\\mathrm{m^3/s}');
 const MPA_S = unit('mPa s', 'mPa·s', '\\mathrm{mPa\\cdot s}');
+const DOLLAR: ShownUnit = { spelling: 'dollar', label: '$', tex: '', sign: '$' };
 const per = (spelling: string, label: string) =>
   unit(spelling, label, `\\mathrm{${texLabel(label)}}`);
 const texLabel = (label: string) =>
@@ -302,6 +305,25 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     SI: unit('mW/K'),
     noun: 'a dissipation constant',
     example: ['5 mW/K', '5 mW/K'],
+  },
+  money: {
+    US: DOLLAR,
+    SI: DOLLAR,
+    noun: 'an amount of money',
+    example: ['$120', '$120'],
+    decimals: 2,
+  },
+  costPerDegree: {
+    US: {
+      spelling: 'dollar/degR',
+      label: '$/Δ°F',
+      tex: '/\\Delta{}^{\\circ}\\mathrm{F}',
+      sign: '$',
+    },
+    SI: { spelling: 'dollar/K', label: '$/K', tex: '/\\mathrm{K}', sign: '$' },
+    noun: 'a cost per degree',
+    example: ['20 $/°F', '36 $/K'],
+    decimals: 2,
   },
 };
 

@@ -43,10 +43,12 @@ export function formatQuantity(
 ): Formatted {
   const unit = options.unit ?? shownUnit(quantity, system, si);
   const shown = fromSI(si, scaleOf(unit.spelling, siOf(quantity)));
-  const decimals = options.decimals ?? DISPLAY[quantity].decimals ?? Infinity;
-  const number = printNumber(shown, quantity === 'count' ? 15 : (options.digits ?? 4), decimals);
+  const told = quantity === 'money' ? { ...CENTS(shown), ...options } : options;
+  const decimals = told.decimals ?? DISPLAY[quantity].decimals ?? Infinity;
+  const number = printNumber(shown, quantity === 'count' ? 15 : (told.digits ?? 4), decimals);
   const tex =
     unit.tex === '' ? number.tex : `${number.tex}${unit.spelling === '%' ? '' : '\\,'}${unit.tex}`;
+  if (unit.sign !== undefined) return signed(unit, number, tex);
   return {
     text: number.text,
     unit: unit.label,
@@ -56,6 +58,30 @@ export function formatQuantity(
     halfUlp: number.halfUlp,
   };
 }
+
+/** Money: its sign stands before the number, after a minus. */
+function signed(
+  { sign = '', label, spelling }: ShownUnit,
+  { text, plain, value, halfUlp }: Printed,
+  tex: string,
+): Formatted {
+  const put = (number: string, minus: string, what: string) =>
+    number.startsWith(minus) ? minus + what + number.slice(minus.length) : what + number;
+  return {
+    text: put(text, '−', sign),
+    unit: label.replace(sign, ''),
+    tex: put(tex, '-', `\\${sign}`),
+    expr: exprOf(plain, spelling),
+    value,
+    halfUlp,
+  };
+}
+
+/** A whole amount is said without cents, any other to the cent. */
+const CENTS = (amount: number) => ({
+  digits: 15,
+  decimals: Math.round(amount * 100) % 100 === 0 ? 0 : 2,
+});
 
 /** Number and unit as one text, e.g. `19.20 psi`. */
 export function showQuantity(

@@ -147,6 +147,9 @@ const NAMES: Readonly<Record<string, string>> = {
   'g/(kW hour)': 'g/kwh g/kw/h',
   'kg/(kW hour)': 'kg/kwh',
   'kg/J': 'kg/j',
+  dollar: '$ usd dollar dollars',
+  'dollar/degR': '$/f $/δf',
+  'dollar/K': '$/k $/δk $/c',
 };
 
 const byName = new Map<string, NamedUnit>();

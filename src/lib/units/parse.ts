@@ -73,7 +73,7 @@ export function parseQuantity(
   if (typed.length > LONGEST) {
     return refuse('too-long', `Too long to be a value. Enter ${expected}.`);
   }
-  const text = plain(typed);
+  const text = signBehind(plain(typed));
   if (text === '') return refuse('empty', `Nothing entered. Enter ${expected}.`);
 
   if (quantity === 'bore') {
@@ -199,5 +199,9 @@ function plain(typed: string): string {
     .replace(/\s+/g, ' ')
     .trim();
 }
+
+/** A currency sign stands before its number; it is read like any unit behind it. */
+const signBehind = (text: string): string =>
+  text.replace(/^(-?)\$ ?(\d[\d., ]*\d|[\d.]+) ?/, '$1$2 $$');
 
 const noteOf = (notes: readonly string[]) => (notes.length > 0 ? { note: notes.join('; ') } : {});
