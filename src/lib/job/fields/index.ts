@@ -31,6 +31,7 @@ import { soak } from './soak';
 import { suction } from './suction';
 import { title } from './title';
 import { view } from './view';
+import { whatItTakes } from './whatItTakes';
 import type { FieldGroup, FieldSpec, GroupId } from './types';
 
 export const FIELD_GROUPS: readonly FieldGroup[] = [
@@ -75,6 +76,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   instruments,
   log,
   runaway,
+  whatItTakes,
 ];
 
 /** The fields by path. */

@@ -43,6 +43,7 @@ export type GroupId =
   | 'meterPlace'
   | 'instruments'
   | 'log'
+  | 'whatItTakes'
   | 'view';
 
 interface FieldHead {
