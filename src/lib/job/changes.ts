@@ -14,7 +14,8 @@ export interface Change {
 
 const HOW_MANY_ROWS = (rows: number) => (rows === 1 ? '1 row' : `${rows} rows`);
 
-function words(field: FieldSpec, typed: Typed): string {
+/** What was typed into a field as one text: rows of a table joined, a choice by its label. */
+export function typedWords(field: FieldSpec, typed: Typed): string {
   if (typeof typed !== 'string') {
     const rows = typed.map((row) => row.filter(Boolean).join(' at '));
     return rows.length <= 4 ? rows.join('; ') : `${HOW_MANY_ROWS(rows.length)}: ${rows[0]} …`;
@@ -35,8 +36,8 @@ export function changesOf(job: Job): Change[] {
         path: field.path,
         group: title,
         label: field.label,
-        from: words(field, found[field.path]!.text),
-        to: words(field, planned[field.path]!.text),
+        from: typedWords(field, found[field.path]!.text),
+        to: typedWords(field, planned[field.path]!.text),
       })),
   );
 }

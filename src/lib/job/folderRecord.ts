@@ -5,18 +5,18 @@ import { LONGEST_NOTE, LONGEST_TEXT } from './limits';
 import type { Candidate, Entries } from './types';
 
 const MOST_SHEETS = 60;
-const MOST_REVISIONS = 40;
+export const MOST_REVISIONS = 40;
 const MOST_RESULTS = 2000;
 
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const note = v.pipe(v.string(), v.maxLength(LONGEST_NOTE));
 
 export const folderSchema = v.looseObject({
-  /** Slugs of the sheets in the folder, in the order wanted. */
-  sheets: v.pipe(v.array(text), v.maxLength(MOST_SHEETS)),
-  /** Cover: what was found, and what was decided. */
-  findings: note,
-  decisions: note,
+  /** Slugs of the sheets in the folder, in the order wanted; absent: every sheet in its usual order. */
+  sheets: v.optional(v.pipe(v.array(text), v.maxLength(MOST_SHEETS))),
+  /** Cover, in the reader's own words: what was found, and what was decided. */
+  findings: v.optional(note, ''),
+  decisions: v.optional(note, ''),
 });
 
 const result = v.looseObject({

@@ -1,0 +1,50 @@
+/** The results of a job as one object to be written as JSON, SI units: what `npm run solve` prints. */
+import { evaluate, type Side } from '$lib/job/evaluate';
+import type { Job } from '$lib/job/types';
+import { SI_UNIT } from '$lib/solver/quantity';
+import type { Result } from '../types';
+import type { Gathered } from './gather';
+
+/** @param notes - what the reader of the file was told */
+export function jobReport(job: Job, gathered: readonly Gathered[], notes: readonly string[] = []) {
+  const { asFound, candidate } = evaluate(job);
+  return {
+    job: job.header.title,
+    ...(job.header.invented === undefined ? {} : { invented: job.header.invented }),
+    notes,
+    units: 'SI',
+    sides: {
+      asFound: sideReport(asFound, gathered),
+      candidate: candidate && sideReport(candidate, gathered),
+    },
+  };
+}
+
+export const jsonText = (report: object): string => `${JSON.stringify(report, null, 2)}\n`;
+
+function sideReport(side: Side, gathered: readonly Gathered[]) {
+  const own = gathered.filter((part) => part.side === side.id);
+  return {
+    problem: side.problem ?? null,
+    refused: side.problems,
+    assumed: Object.keys(side.values).filter((path) => side.values[path]!.assumed),
+    sheets: Object.fromEntries(own.map(({ sheet, results }) => [sheet, results.map(resultReport)])),
+    ...failures(own),
+  };
+}
+
+/** Sheets that could not be worked out, and why; nothing where there are none. */
+function failures(own: readonly Gathered[]) {
+  const failed = own.flatMap(({ sheet, failed: why }) => (why === undefined ? [] : [[sheet, why]]));
+  return failed.length > 0 ? { failed: Object.fromEntries(failed) as Record<string, string> } : {};
+}
+
+const resultReport = ({ id, name, symbol, value, absent, quantity, state }: Result) => ({
+  id,
+  name,
+  symbol,
+  value,
+  unit: SI_UNIT[quantity],
+  ...(value === null && absent !== undefined ? { absent } : {}),
+  ...(state === undefined ? {} : { state }),
+});
