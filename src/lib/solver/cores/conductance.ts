@@ -1,4 +1,5 @@
 import { OutOfRangeError, type Note } from '../errors';
+import { AFRESH, type Kept } from '../kept';
 import type { LiquidProperties } from '../fluids/properties';
 import type { Core } from '../loop/types';
 import type { EffectivenessLaw } from './laws';
@@ -55,11 +56,12 @@ const NONE: readonly Note[] = Object.freeze([]);
  * that stands still has hA = 0 and the core UA = 0: what free convection carries is left out.
  *
  * @param path - where the core stands in the loop, for the errors
+ * @param kept - holds what one rating says, which fouling and exponents leave alone
  * @throws as {@link ratedCore}
  * @source Kays & London, Compact Heat Exchangers, 3rd ed. 1984
  */
-export function coreModel(core: Core, path = 'core'): CoreModel {
-  const rated = ratedCore(core, path);
+export function coreModel(core: Core, path = 'core', kept: Kept = AFRESH): CoreModel {
+  const rated = ratedCore(core, path, kept);
   const { airMassFlow: m_r, liquidFlow: Q_r } = core.rating;
   const { airExponent, liquidExponent, cleanliness } = core;
   const prandtl = ({ cp, mu, k }: LiquidProperties) => (cp * mu) / k;

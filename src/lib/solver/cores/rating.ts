@@ -1,5 +1,6 @@
 import { airCp } from '../air/air';
 import { InvalidInputError, OutOfRangeError } from '../errors';
+import { AFRESH, type Kept } from '../kept';
 import { coolantProperties } from '../fluids/coolant';
 import type { LiquidProperties } from '../fluids/properties';
 import type { Core, CoreRating } from '../loop/types';
@@ -34,9 +35,14 @@ export interface RatedCore {
  *   heat, when the arrangement could not carry it with any surface
  * @source Kays & London, Compact Heat Exchangers, 3rd ed. 1984
  */
-export function ratedCore(core: Core, path: string): RatedCore {
-  const { rating } = core;
+export function ratedCore(core: Core, path: string, kept: Kept = AFRESH): RatedCore {
   requireRating(core, path);
+  const { rating, arrangement, airShare } = core;
+  return kept.of(`${path}.rated`, [rating, arrangement, airShare], () => backedOut(core, path));
+}
+
+function backedOut(core: Core, path: string): RatedCore {
+  const { rating } = core;
   const liquid = coolantProperties(rating.coolant, rating.liquidInlet);
   const C_air = rating.airMassFlow * airCp(rating.airInlet);
   const C_liquid = liquid.rho * rating.liquidFlow * liquid.cp;

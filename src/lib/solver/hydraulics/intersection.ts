@@ -50,3 +50,44 @@ export function intersection(
   const { x, fx, iterations } = brent(surplus, low, high, { fa, fb, xtol: 0 });
   return { flow: x, lift: pump(x), residual: fx, iterations };
 }
+
+/** A flow known from a loop much like this one; it is brought up to date by every search. */
+export interface Near {
+  /** m³/s; NaN before the first. */
+  flow: number;
+  /** Half-width of the bracket at which the search ends, over the flow. */
+  readonly within: number;
+}
+
+/** How far from the known flow to look for the other side of the root, over that flow. */
+const REACHES = [0.004, 0.03, 0.2];
+
+/**
+ * As {@link intersection}, looked for round a flow known from a like loop, and no sharper than told.
+ * The root is bracketed all the same: where it does not lie near, the search starts from nothing.
+ */
+export function nearIntersection(
+  pump: (flow: number) => number,
+  system: (flow: number) => number,
+  flowMax: number,
+  near: Near,
+): number {
+  const surplus = (flow: number) => pump(flow) - system(flow);
+  const start = near.flow;
+  if (start > 0 && start < flowMax) {
+    let a = start;
+    let fa = surplus(a);
+    for (const reach of REACHES) {
+      const b = Math.min(start * (fa > 0 ? 1 + reach : 1 - reach), flowMax);
+      const fb = surplus(b);
+      if (fa > 0 !== fb > 0) {
+        near.flow = brent(surplus, a, b, { fa, fb, xtol: near.within * start }).x;
+        return near.flow;
+      }
+      a = b;
+      fa = fb;
+    }
+  }
+  near.flow = intersection(pump, system, flowMax).flow;
+  return near.flow;
+}

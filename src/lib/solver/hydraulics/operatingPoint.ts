@@ -2,6 +2,7 @@
 import { OutOfRangeError } from '../errors';
 import { coolantProperties, coolantVapourPressure } from '../fluids/coolant';
 import { pressureAtAltitude } from '../air/atmosphere';
+import { AFRESH, type Kept } from '../kept';
 import type { Loop, OperatingPoint } from '../loop/types';
 import { headLeft } from '../suction/headLeft';
 import { levelAboveEye } from '../suction/inlet';
@@ -12,7 +13,7 @@ import { starvedFlow } from '../suction/starved';
 import { g, headOf } from './affinity';
 import { CORES, headShares, HOSES } from './headShares';
 import { hoseGeometry, lossOf, type FlowingLiquid } from './hose';
-import { intersection } from './intersection';
+import { intersection, nearIntersection, type Near } from './intersection';
 import type { PumpModel } from './pump';
 import { pumpInLoop, type SettledPump } from './pumpInLoop';
 import { ratedLoss, type RatedLossModel } from './ratedLoss';
@@ -28,6 +29,13 @@ export interface SuctionState {
   readonly headLeft: number;
   /** What the balance of the suction head is made of. */
   readonly side: SuctionSide;
+}
+
+/** How a study of many like loops has their flow found. */
+export interface HowToSettle {
+  readonly kept?: Kept;
+  /** Where the flow lay before, and how sharply it is wanted; absent: from nothing, down to rounding. */
+  readonly near?: Near;
 }
 
 export interface HydraulicModel {
@@ -70,10 +78,14 @@ export interface HydraulicModel {
  * @throws {@link OutOfRangeError} for a liquid without density or viscosity
  * @source Darcy-Weisbach; Churchill 1977; Crane TP-410; affinity laws
  */
-export function hydraulicModel(loop: Loop): HydraulicModel {
-  const { settle, fixed, at: pumpAt } = pumpInLoop(loop);
+export function hydraulicModel(loop: Loop, how: HowToSettle = {}): HydraulicModel {
+  const { kept = AFRESH, near } = how;
+  const { settle, fixed, at: pumpAt } = pumpInLoop(loop, kept);
   const runs = HOSES.map((id) => hoseGeometry(loop.hoses[id], `hoses.${id}`));
-  const cores = CORES.map((id) => coreLoss(loop, id));
+  const cores = CORES.map((id) => {
+    const { liquidLoss, rating } = loop[id];
+    return kept.of(`${id}.liquidLoss`, [liquidLoss, rating], () => coreLoss(loop, id));
+  });
   const ambient = pressureAtAltitude(loop.site.altitude);
   const needOfFixed = fixed && requiredModel(loop.pump, fixed);
   const needOf = (pump: PumpModel): RequiredModel =>
@@ -118,7 +130,9 @@ export function hydraulicModel(loop: Loop): HydraulicModel {
     T: number | undefined,
   ) => {
     if (!(pump.speedRatio > 0)) return 0;
-    const healthy = intersection(pump.head, resistance, pump.runOut).flow;
+    const healthy = near
+      ? nearIntersection(pump.head, resistance, pump.runOut, near)
+      : intersection(pump.head, resistance, pump.runOut).flow;
     if (!counted || T === undefined) return healthy;
     const required = needOf(pump);
     const at = suction(liquid, T, required);

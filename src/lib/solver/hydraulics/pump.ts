@@ -1,5 +1,6 @@
 /** The pump, or two of them: head against flow at the speed its voltage gives. */
 import { InvalidInputError, type Note } from '../errors';
+import { AFRESH, type Kept } from '../kept';
 import type { Pump } from '../loop/types';
 import { fallingCurve, type FallingCurve } from './fallingCurve';
 
@@ -78,12 +79,14 @@ export const pumpModel = (pump: Pump): PumpModel => pumpAt(pump)(pump.volts);
  *   a head that rises or is negative; `pump.…` for an impossible motor
  * @source Affinity laws; ISO 9906:2012
  */
-export function pumpAt(pump: Pump): PumpAt {
+export function pumpAt(pump: Pump, kept: Kept = AFRESH): PumpAt {
   checkMotor(pump);
-  const rated = fallingCurve(
-    pump.curve.map((p) => ({ flow: p.flow, lift: p.head })),
-    'pump.curve',
-    'head',
+  const rated = kept.of('pump.curve', [pump.curve], () =>
+    fallingCurve(
+      pump.curve.map((p) => ({ flow: p.flow, lift: p.head })),
+      'pump.curve',
+      'head',
+    ),
   );
   const inSeries = pump.arrangement === 'two-in-series' ? 2 : 1;
   const inParallel = pump.arrangement === 'two-in-parallel' ? 2 : 1;

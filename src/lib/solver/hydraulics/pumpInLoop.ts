@@ -1,5 +1,6 @@
 /** Pump and flow of a loop, with the volts stated or with those a feed leaves. */
 import type { Note } from '../errors';
+import { AFRESH, type Kept } from '../kept';
 import { breakerBehaviour } from '../feed/breaker';
 import { STOPPED_WORDS, suppliedPump, type PumpSupply, type SuppliedPump } from '../feed/supply';
 import type { LiquidState, Loop } from '../loop/types';
@@ -30,9 +31,9 @@ export interface PumpInLoop {
  * settled once; else volts and flow are found together for every liquid.
  * @throws as {@link pumpAt} and {@link suppliedPump}
  */
-export function pumpInLoop(loop: Loop): PumpInLoop {
+export function pumpInLoop(loop: Loop, kept: Kept = AFRESH): PumpInLoop {
   const { pump, feed } = loop;
-  const at = pumpAt(pump);
+  const at = pumpAt(pump, kept);
   if (!feed) {
     const fixed = at(pump.volts);
     return {

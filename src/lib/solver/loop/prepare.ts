@@ -4,7 +4,12 @@ import { pressureAtAltitude } from '../air/atmosphere';
 import { coreModel, type CoreModel } from '../cores/conductance';
 import { coolantBoilingPoint, coolantProperties, coolantRange } from '../fluids/coolant';
 import type { LiquidProperties } from '../fluids/properties';
-import { hydraulicModel, type HydraulicModel } from '../hydraulics/operatingPoint';
+import {
+  hydraulicModel,
+  type HowToSettle,
+  type HydraulicModel,
+} from '../hydraulics/operatingPoint';
+import { AFRESH } from '../kept';
 import { chargeState } from '../charge/state';
 import { hottestMoved } from '../suction/stall';
 import type { AirSide, ChargeState, Duty, Loop } from './types';
@@ -47,9 +52,11 @@ export interface PreparedLoop {
 
 /**
  * Prepare a loop so that several duties, or a schedule, share what they have in common.
+ * @param how - for studies of many loops; absent: from the ground up, down to rounding
  * @throws {@link InvalidInputError}, {@link OutOfRangeError} where a part contradicts itself
  */
-export function prepareLoop(loop: Loop): PreparedLoop {
+export function prepareLoop(loop: Loop, how: HowToSettle = {}): PreparedLoop {
+  const { kept = AFRESH } = how;
   const { coolant, site, reservoir } = loop;
   const tankPressure = pressureAtAltitude(site.altitude) + reservoir.capGauge;
   const boilingPoint = coolantBoilingPoint(coolant, tankPressure);
@@ -58,7 +65,7 @@ export function prepareLoop(loop: Loop): PreparedLoop {
   const air = airModel(loop);
   const charges = new Map<Duty, ChargeState | null>();
   const sides = new Map<number, AirSide>();
-  const hydraulics = hydraulicModel(loop);
+  const hydraulics = hydraulicModel(loop, how);
   const flows = new Map<number, LiquidFlow>();
   const inside = (T: number) => Math.min(Math.max(T, freezingPoint), hottest);
   const liquidAt = (T: number) => coolantProperties(coolant, inside(T));
@@ -67,8 +74,8 @@ export function prepareLoop(loop: Loop): PreparedLoop {
   return {
     loop,
     hydraulics,
-    chargeCore: coreModel(loop.chargeCooler, 'chargeCooler'),
-    frontCore: coreModel(loop.frontExchanger, 'frontExchanger'),
+    chargeCore: coreModel(loop.chargeCooler, 'chargeCooler', kept),
+    frontCore: coreModel(loop.frontExchanger, 'frontExchanger', kept),
     tankPressure,
     boilingPoint,
     freezingPoint,
