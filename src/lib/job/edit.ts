@@ -105,7 +105,7 @@ function withEntry(job: Job, side: SideId, path: string, change: Entry): Job {
 function withEntries(job: Job, side: SideId, entries: Entries): Job {
   return side === 'asFound'
     ? { ...job, asFound: entries }
-    : { ...job, candidate: { name: job.candidate?.name ?? CANDIDATE_NAME, changes: entries } };
+    : { ...job, candidate: { name: CANDIDATE_NAME, ...job.candidate, changes: entries } };
 }
 
 function without(entries: Entries, path: string): Entries {

@@ -33,8 +33,9 @@ export function frontEven(
   recirculation = 0,
 ): FrontExchange {
   const { totalMassFlow, meanFaceVelocity, zones } = s.air;
+  const { parts: _, ...first } = zones[0]!;
   const whole = {
-    ...zones[0]!,
+    ...first,
     share: 1,
     airMassFlow: totalMassFlow,
     faceVelocity: meanFaceVelocity,
@@ -133,11 +134,21 @@ export function leadingSide({ flow, air }: FrontGains): 'air' | 'liquid' | 'both
 
 const scaledAir = (air: AirSide, factor: number): AirSide => ({
   ...air,
-  zones: air.zones.map((zone) => ({ ...zone, airMassFlow: factor * zone.airMassFlow })),
+  zones: air.zones.map((zone) => ({
+    ...scaledFlow(zone, factor),
+    ...(zone.parts && {
+      parts: [scaledFlow(zone.parts[0], factor), scaledFlow(zone.parts[1], factor)],
+    }),
+  })),
+});
+
+const scaledFlow = <T extends { readonly airMassFlow: number }>(path: T, factor: number): T => ({
+  ...path,
+  airMassFlow: factor * path.airMassFlow,
 });
 
 /** The same core made larger: both sides and the fouling in proportion. */
-function scaledCore(model: CoreModel, factor: number): CoreModel {
+export function scaledCore(model: CoreModel, factor: number): CoreModel {
   return {
     ...model,
     at(flows) {
