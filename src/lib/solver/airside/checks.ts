@@ -9,6 +9,7 @@ export const AIR_SIDE_RANGE = {
   recirculation: [0, 0.7],
   recirculationFade: [0, 100],
   stackHeat: [0, 1e6],
+  stackShare: [0, 1],
   width: [0.01, 5],
   height: [0.01, 5],
 } as const satisfies Record<string, Interval>;
@@ -24,13 +25,14 @@ export function checkSpeed(vehicleSpeed: number): void {
 /** @throws {@link InvalidInputError} or {@link OutOfRangeError} naming the field at fault */
 export function checkAirSide({ frontExchanger, fans, airPath }: Loop): void {
   const { width, height, airLoss } = frontExchanger;
-  const { ramRecovery, recirculation, recirculationFade, stackHeat } = airPath;
+  const { ramRecovery, recirculation, recirculationFade, stackHeat, stackShare = 1 } = airPath;
   requireWithin('air side', AIR_SIDE_RANGE, {
     ramRecovery,
     coverage: fans.coverage,
     recirculation,
     recirculationFade,
     stackHeat,
+    stackShare,
     width,
     height,
   });

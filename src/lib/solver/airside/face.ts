@@ -7,6 +7,7 @@ import type { AirSide, FaceZone, Loop } from '../loop/types';
 import { checkAirSide, checkSpeed } from './checks';
 import { fanModel, type FanModel } from './fan';
 import { airLosses } from './losses';
+import { coveredShare, overlap, riseByOthers, stackHeatOnFace } from './overlap';
 
 /** Less than this drives nothing, Pa: far below any draught, above the smallest numbers there are. */
 const STILL = 1e-12;
@@ -32,6 +33,10 @@ export interface AirModel {
  * balance is ram + fan = core + stack; the open rest has ram = core + stack. Each balance is a falling
  * function of the velocity, bracketed, so its root is always found; without anything that drives, the
  * velocity is zero. Fans share the shrouded flow evenly.
+ *
+ * Other cores that cover only a share of the face divide each zone into two paths under one pressure
+ * difference ({@link overlap}), in the same share behind the shroud and outside it; their heat goes
+ * into the air of the covered paths, the same rise in both.
  *
  * Density is that of ambient air at the site's pressure, also inside core and fan. Core and stack are
  * rated in standard air (1.2 kg/m³); the linear part goes with viscosity, the quadratic with density.
@@ -60,27 +65,72 @@ export function airModel(loop: Loop): AirModel {
   const face = frontExchanger.width * frontExchanger.height;
 
   const ram = (speed: number) => airPath.ramRecovery * 0.5 * density * speed * speed;
-  const resisting = (v: number) => coreCurve.loss(v) + stackCurve.loss(v);
+  const covered = stack ? coveredShare(airPath) : 1;
+  const paths = covered < 1 ? overlap(coreCurve, stackCurve, covered) : null;
+  const resisting = paths?.loss ?? ((v: number) => coreCurve.loss(v) + stackCurve.loss(v));
   const fanFlow = (v: number) => (v * face * fans.coverage) / fans.count;
   const fanPressure = (v: number) => fan?.pressure(fanFlow(v)) ?? 0;
 
-  /** Velocity at which `driving` meets core and stack; it never exceeds `strongest`. */
-  const balanced = (driving: (v: number) => number, strongest: number) =>
-    strongest > STILL
-      ? // A hair beyond the velocity that the core alone would allow, so that rounding cannot hide the root.
-        intersection(driving, resisting, coreCurve.flow(strongest) * (1 + 1e-9)).flow
-      : 0;
+  /**
+   * Velocity at which `driving` meets core and stack, where the face is partly covered that on the
+   * covered path; the pressure never exceeds `strongest`.
+   */
+  const balanced = (driving: (v: number) => number, strongest: number) => {
+    if (!(strongest > STILL)) return 0;
+    // A hair beyond the velocity that the core alone would allow, so that rounding cannot hide the root.
+    const fastest = coreCurve.flow(strongest) * (1 + 1e-9);
+    return paths
+      ? intersection((v) => driving(paths.mean(v)), paths.pressure, fastest).flow
+      : intersection(driving, resisting, fastest).flow;
+  };
 
-  const zoneAt = (zone: FaceZone['zone'], share: number, v: number): FaceZone => ({
-    zone,
+  const pathAt = (share: number, v: number) => ({
     share,
     faceVelocity: v,
     airMassFlow: density * v * face * share,
-    coreLoss: coreCurve.loss(v),
-    stackLoss: stackCurve.loss(v),
-    fanPressure: zone === 'shrouded' ? fanPressure(v) : 0,
-    fanFlow: zone === 'shrouded' && fan ? fanFlow(v) : null,
   });
+
+  /** `v` as {@link balanced} gives it. */
+  const zoneAt = (zone: FaceZone['zone'], share: number, v: number): FaceZone => {
+    const mean = paths ? paths.mean(v) : v;
+    return {
+      zone,
+      ...pathAt(share, mean),
+      coreLoss: coreCurve.loss(v),
+      stackLoss: stackCurve.loss(v),
+      fanPressure: zone === 'shrouded' ? fanPressure(mean) : 0,
+      fanFlow: zone === 'shrouded' && fan ? fanFlow(mean) : null,
+      ...(paths && { parts: partsAt(share, v, paths.clear(v)) }),
+    };
+  };
+
+  const partsAt = (share: number, v: number, clear: number): NonNullable<FaceZone['parts']> => [
+    {
+      covered: true,
+      ...pathAt(share * covered, v),
+      coreLoss: coreCurve.loss(v),
+      stackLoss: stackCurve.loss(v),
+      rise: 0,
+    },
+    {
+      covered: false,
+      ...pathAt(share * (1 - covered), clear),
+      coreLoss: coreCurve.loss(clear),
+      stackLoss: 0,
+      rise: 0,
+    },
+  ];
+
+  /** The heat of other cores put into the air that passes them. */
+  const warmed = (zones: readonly FaceZone[], recirculation: number): readonly FaceZone[] => {
+    if (!paths) return zones;
+    const behind = zones.reduce((sum, { parts }) => sum + parts![0].airMassFlow, 0);
+    const rise = riseByOthers(airPath, behind * airCp(T), recirculation);
+    return zones.map((zone) => {
+      const [first, clear] = zone.parts!;
+      return { ...zone, parts: [{ ...first, rise }, clear] };
+    });
+  };
 
   return {
     density,
@@ -102,16 +152,17 @@ export function airModel(loop: Loop): AirModel {
         );
       }
       const totalMassFlow = zones.reduce((sum, z) => sum + z.airMassFlow, 0);
+      const recirculation = recirculated(loop, vehicleSpeed);
       const meanFaceVelocity = zones.reduce((sum, z) => sum + z.faceVelocity * z.share, 0);
       return {
         ramPressure: p,
         density,
-        zones,
+        zones: warmed(zones, recirculation),
         totalMassFlow,
         totalVolumeFlow: meanFaceVelocity * face,
         meanFaceVelocity,
-        recirculation: recirculated(loop, vehicleSpeed),
-        stackRise: totalMassFlow > 0 ? airPath.stackHeat / (totalMassFlow * airCp(T)) : 0,
+        recirculation,
+        stackRise: riseByOthers(airPath, totalMassFlow * airCp(T), recirculation),
         fanSpeedRatio: fan?.speedRatio ?? 0,
         notes: notesOf({ loop, fan, core, stack, zones, totalMassFlow }),
       };
@@ -140,10 +191,11 @@ function notesOf(state: {
   const notes: Note[] = [];
   const fanFlow = zones[0]!.fanFlow;
   if (fan && fanFlow !== null) notes.push(...fan.notesAt(fanFlow));
-  const fastest = Math.max(...zones.map((z) => z.faceVelocity));
-  notes.push(...core.notesAt(fastest), ...(stack?.notesAt(fastest) ?? []));
+  const fastest = (path: 0 | 1) =>
+    Math.max(...zones.map((z) => (z.parts?.[path] ?? z).faceVelocity));
+  notes.push(...core.notesAt(fastest(1)), ...(stack?.notesAt(fastest(0)) ?? []));
   if (totalMassFlow === 0) {
-    const heated = loop.airPath.stackHeat > 0;
+    const heated = stackHeatOnFace(loop.airPath) > 0;
     const message = heated
       ? 'no air moves through the front exchanger; the heat of what stands in front has nowhere to go and is left out'
       : 'no air moves through the front exchanger';

@@ -4,6 +4,7 @@ import { pressureAtAltitude } from '../air/atmosphere';
 import { ratedLoss, type LossFluid, type RatedLossModel } from '../hydraulics/ratedLoss';
 import type { Loop } from '../loop/types';
 import { STANDARD_AIR_DENSITY } from './fan';
+import { coveredShare } from './overlap';
 
 /** Temperature of standard air, K: 1.2 kg/m³ at 101325 Pa. */
 export const STANDARD_AIR_TEMPERATURE = 294.15;
@@ -28,7 +29,7 @@ export function airLosses({ site, frontExchanger, airPath }: Loop): AirLosses {
   return {
     core: ratedLoss(frontExchanger.airLoss, rated, 'frontExchanger.airLoss'),
     stack:
-      airPath.stackLoss.points.length > 0
+      airPath.stackLoss.points.length > 0 && coveredShare(airPath) > 0
         ? ratedLoss(airPath.stackLoss, rated, 'airPath.stackLoss')
         : null,
     air: { rho: airDensity({ T, p: pressureAtAltitude(site.altitude) }), mu: airViscosity(T) },

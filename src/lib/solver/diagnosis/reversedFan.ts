@@ -2,6 +2,7 @@
 import { airCp } from '../air/air';
 import { airModel } from '../airside/face';
 import { STANDARD_AIR_DENSITY } from '../airside/fan';
+import { coveredShare, stackHeatOnFace } from '../airside/overlap';
 import { brent } from '../numerics/root';
 import type { Loop } from '../loop/types';
 import type { SettledDuty } from './types';
@@ -48,9 +49,17 @@ export function withReversedFan(loop: Loop, strength: number, duty: SettledDuty)
   return {
     ...loop,
     fans: stood,
-    airPath: { ...airPath, stackHeat: airPath.stackHeat + blown },
+    airPath: withBlown(airPath, blown),
   };
 }
+
+/** The bay's heat in the air that meets the face; where nothing stands there, as the only heat. */
+function withBlown(airPath: Loop['airPath'], blown: number): Loop['airPath'] {
+  const others = coveredShare(airPath) > 0 ? airPath : { ...airPath, ...NOTHING_THERE };
+  return { ...others, stackPlace: 'in-front', stackHeat: stackHeatOnFace(airPath) + blown };
+}
+
+const NOTHING_THERE = { stackLoss: { points: [], exponent: 2 }, stackShare: 1 };
 
 /** Fans that, at the flow `q` of each, add `lift` (Pa; negative: take it away). */
 function standIn({ fans }: Loop, lift: number, q: number, density: number): Loop['fans'] {

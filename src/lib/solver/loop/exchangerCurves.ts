@@ -24,9 +24,10 @@ export function frontByFaceVelocity(
 ): Point[] {
   const { width, height } = prepared.loop.frontExchanger;
   const liquid = prepared.liquidAt(s.liquid.temperature);
+  const { parts: _, ...first } = s.air.zones[0]!;
   return steps(fastest).map((v) => {
     const zone = {
-      ...s.air.zones[0]!,
+      ...first,
       share: 1,
       faceVelocity: v,
       airMassFlow: s.air.density * v * width * height,

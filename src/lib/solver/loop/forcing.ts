@@ -23,8 +23,12 @@ export const K = {
   frontLiquid: 7,
   /** From the pump into the liquid, W. */
   pumpHeat: 8,
+  /** Fresh air of the front exchanger, K; in the table only where it follows the liquid. */
+  freshAir: 9,
 } as const;
 export const COEFFICIENTS = 9;
+/** With those of a face partly covered. */
+export const COEFFICIENTS_PARTED = 10;
 
 export interface Forcing {
   readonly duty: Duty;
@@ -32,6 +36,8 @@ export interface Forcing {
   readonly statedHeat: number | null;
   readonly bayAir: number;
   readonly freshAir: number;
+  /** Parts of the face have airs of their own; their mean follows the liquid and is read from the table. */
+  readonly freshAirVaries: boolean;
   /** From the pump into the liquid, W; where it follows the liquid, that with the coolant at 20 °C. */
   readonly pumpHeat: number;
   /** The pump's heat follows the liquid and is read from the table. */
@@ -105,14 +111,17 @@ function newForcing(
   const air = prepared.airAt(vehicleSpeed);
   const anchor = loop.site.ambientTemperature - BELOW_AMBIENT;
   const fill = (T: number, out: Float64Array) => coefficients(prepared, duty, vehicleSpeed, T, out);
+  const freshAirVaries = air.zones[0]!.parts !== undefined;
+  const tabled = freshAirVaries ? COEFFICIENTS_PARTED : COEFFICIENTS;
   return {
     duty,
     statedHeat: duty.air.by === 'heat' ? duty.air.heat : null,
     bayAir: loop.site.ambientTemperature + duty.bayRise,
     freshAir: loop.site.ambientTemperature + air.stackRise,
+    freshAirVaries,
     pumpHeat: hydraulics.pump.heatToLiquid,
     pumpHeatVaries: hydraulics.fixedPump === null,
-    table: new LazyTable(fill, COEFFICIENTS, coldest, hottest, piece, TABLE_RTOL, anchor),
+    table: new LazyTable(fill, tabled, coldest, hottest, piece, TABLE_RTOL, anchor),
   };
 }
 
@@ -165,4 +174,5 @@ export function coefficients(
   out[K.frontAir] = frontSplit.air;
   out[K.frontLiquid] = frontSplit.liquid;
   out[K.pumpHeat] = flows ? at.round.pumpHeat : 0;
+  if (out.length > K.freshAir) out[K.freshAir] = flows ? front.freshAir : front.freshAirOfMetal;
 }

@@ -1,6 +1,6 @@
 /** Rates of change of the transient's nodes. */
 import type { LazyTable } from '../numerics/lazyTable';
-import { COEFFICIENTS, K, type Forcing } from './forcing';
+import { COEFFICIENTS_PARTED, K, type Forcing } from './forcing';
 import type { NodeCapacities } from './thermalMass';
 import type { Loop } from './types';
 
@@ -54,7 +54,7 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
   const G_h = soak.hoseConductance;
   const G_r = soak.reservoirConductance;
   /** Coefficients, and where they were read: most changes of a state leave T_out alone. */
-  const k = new Float64Array(COEFFICIENTS);
+  const k = new Float64Array(COEFFICIENTS_PARTED);
   let readAt = NaN;
   let readFrom: LazyTable | null = null;
   const reading: Reading = {
@@ -90,7 +90,8 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
     const engine = G_e * (T_e - cl);
     const hose = C * (frontIn - cl);
     const intoFrontMetal = k[K.frontLiquid]! * (frontIn - fm);
-    const front = k[K.frontAir]! * (fm - forcing.freshAir);
+    const freshAir = forcing.freshAirVaries ? k[K.freshAir]! : forcing.freshAir;
+    const front = k[K.frontAir]! * (fm - freshAir);
     const bay = G_r * (forcing.bayAir - tank);
 
     out[0] = ((1 - s) * C * (fl - tank) + bay) / capacity.reservoir;

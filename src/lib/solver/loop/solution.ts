@@ -1,4 +1,5 @@
 /** Puts a round that was found into the form the sheets read. */
+import { hottestRise } from '../airside/overlap';
 import type { Note } from '../errors';
 import { coolantNotes, coolantVapourPressure } from '../fluids/coolant';
 import type { LiquidProperties } from '../fluids/properties';
@@ -159,15 +160,16 @@ const STARVED: Note = {
 /** No condenser or cooler in front runs this much hotter than the day, K (common practice, no source). */
 const STACK_RISE_LIKELY: readonly [number, number] = [0, 60];
 
-export function stackNotes({ stackRise }: AirSide): Note[] {
-  if (!(stackRise > STACK_RISE_LIKELY[1])) return [];
+export function stackNotes(air: AirSide): Note[] {
+  const rise = hottestRise(air);
+  if (!(rise > STACK_RISE_LIKELY[1])) return [];
   return [
     {
       code: 'air.stack-rise-unlikely',
       message:
         'so little air moves that the heat stated for what stands in front would make it hotter than those parts can be; in truth they give off less',
       quantity: 'air.stackRise',
-      value: stackRise,
+      value: rise,
       range: STACK_RISE_LIKELY,
     },
   ];

@@ -226,10 +226,14 @@ export interface Fans {
 export interface AirPath {
   /** Share of the stagnation pressure of the vehicle's speed that is left across the stack. */
   readonly ramRecovery: number;
-  /** Cores standing in front (condenser), as loss points on the same face. */
+  /** Other cores in the path of this air (condenser), as loss points on the face they cover. */
   readonly stackLoss: RatedLoss;
-  /** Heat they put into the air, W. */
+  /** Heat they put into the air that passes the front exchanger too, W; all of it where they cover it. */
   readonly stackHeat: number;
+  /** Share of the face they cover, 0 to 1; absent: all of it. */
+  readonly stackShare?: number;
+  /** Where they stand; absent: in front. */
+  readonly stackPlace?: 'in-front' | 'behind';
   /** Share of hot outlet air that comes round again at standstill, 0 to 0.7. */
   readonly recirculation: number;
   /** Speed at which that share has faded to nothing, m/s. */
@@ -321,12 +325,28 @@ export interface FaceZone {
   readonly share: number;
   readonly faceVelocity: number;
   readonly airMassFlow: number;
+  /** Lost in the core and in other cores; in a face partly covered, on the covered path. */
   readonly coreLoss: number;
   readonly stackLoss: number;
+  /** Where other cores cover only a share: the two paths, covered and clear; velocity and flow of the zone are then those of both. */
+  readonly parts?: readonly [covered: FacePart, clear: FacePart];
   /** Positive: the fan lifts. Negative: the fan is in the way. Zero in the open zone. */
   readonly fanPressure: number;
   /** Flow through one fan, m³/s; null in the open zone. */
   readonly fanFlow: number | null;
+}
+
+/** One of two paths through a zone of which other cores cover a share. */
+export interface FacePart {
+  readonly covered: boolean;
+  /** Share of the whole face. */
+  readonly share: number;
+  readonly faceVelocity: number;
+  readonly airMassFlow: number;
+  readonly coreLoss: number;
+  readonly stackLoss: number;
+  /** Rise of its air above ambient by the other cores, K. */
+  readonly rise: number;
 }
 
 export interface AirSide {
@@ -339,7 +359,7 @@ export interface AirSide {
   readonly meanFaceVelocity: number;
   /** Recirculated share at this speed. */
   readonly recirculation: number;
-  /** Rise of the air by what stands in front, K. */
+  /** Rise of the air by other cores, over the whole face, K. */
   readonly stackRise: number;
   readonly fanSpeedRatio: number;
   readonly notes: readonly Note[];

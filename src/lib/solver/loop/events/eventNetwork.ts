@@ -3,7 +3,7 @@ import { heatOfVaporisation } from '../../fluids/vaporisation';
 import { ICE_POINT } from '../../fluids/ice';
 import type { ThermalBreaker } from '../../feed/breaker';
 import type { LazyTable } from '../../numerics/lazyTable';
-import { COEFFICIENTS, K } from '../forcing';
+import { COEFFICIENTS_PARTED, K } from '../forcing';
 import type { NodeCapacities } from '../thermalMass';
 import type { Loop } from '../types';
 import { cellConductance, cellRates } from './hoseCells';
@@ -67,7 +67,7 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
   const latent = vapour >= 0 ? heatOfVaporisation(T_b) : NaN;
   const lastCell = (run: number) => firstCell + (run + 1) * N - 1;
   /** Coefficients, and where they were read: most changes of a state leave T_out alone. */
-  const k = new Float64Array(COEFFICIENTS);
+  const k = new Float64Array(COEFFICIENTS_PARTED);
   let readAt = NaN;
   let readFrom: LazyTable | null = null;
   const reading: EventReading = {
@@ -149,7 +149,8 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     const intoCharge = k[AT.chargeLiquid]! * (cm - coolerIn);
     const engine = G_e * (T_e - cl);
     const intoFrontMetal = k[AT.frontLiquid]! * (frontIn - fm);
-    const front = k[AT.frontAir]! * (fm - base.freshAir);
+    const freshAir = base.freshAirVaries ? k[AT.freshAir]! : base.freshAir;
+    const front = k[AT.frontAir]! * (fm - freshAir);
     const bayHeat = G_r * (bay - tank);
 
     const tankHeat = (1 - s) * C * (back - tank) + bayHeat;
