@@ -2,7 +2,7 @@
  * What a sheet says, as data: results, numbered lines, findings. Pure functions of one side of the
  * job (as found, or the candidate), so that the page, the print and the command line say the same.
  */
-import type { Side } from '$lib/job/evaluate';
+import type { Evaluated, Side } from '$lib/job/evaluate';
 import type { Line } from '$lib/solver/formula';
 import type { Quantity } from '$lib/solver/quantity';
 import type { CautionId } from './cautions';
@@ -53,8 +53,11 @@ export interface SheetContent {
   readonly findings: readonly Finding[];
 }
 
-/** The pure half of a sheet. */
-export type ContentOf = (side: Side) => SheetContent;
+/**
+ * The pure half of a sheet. A sheet that speaks of every candidate is also given the job as evaluated;
+ * without it the sheet says what can be said of the one side.
+ */
+export type ContentOf = (side: Side, all?: Evaluated) => SheetContent;
 
 /** Card of a sheet: who it is, what it is for. */
 export interface SheetAbout {

@@ -23,11 +23,12 @@ export const partsOf = ({ candidate }: Pick<Evaluated, 'candidate'>): number =>
   Object.keys(CONTENTS).length * (candidate ? 2 : 1);
 
 /** One after the other: the first of them come while the long ones are still to be worked out. */
-export function* gather({ asFound, candidate }: Evaluated): Generator<Gathered, void> {
+export function* gather(all: Evaluated): Generator<Gathered, void> {
+  const { asFound, candidate } = all;
   for (const sheet in CONTENTS) {
     for (const side of candidate ? [asFound, candidate] : [asFound]) {
       try {
-        const { results, findings } = CONTENTS[sheet]!(side);
+        const { results, findings } = CONTENTS[sheet]!(side, all);
         yield { sheet, side: side.id, results, findings };
       } catch (thrown) {
         const failed = thrown instanceof Error ? thrown.message : String(thrown);

@@ -15,7 +15,7 @@ import { requireConsistent } from './consistency';
 import type { LogRecord } from './logRecord';
 import { problemOf } from './problem';
 import { toLimits, toLoop, toSchedule, toStart, type Limits } from './toLoop';
-import type { Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
+import type { Candidate, Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
 import { resolve, type Values } from './values';
 
 /** One side of a job: its values, and what they lead to. Solutions are found when first asked for. */
@@ -38,6 +38,8 @@ export interface Side {
 }
 
 export interface Evaluated {
+  /** What it was made from: names and parts of the candidates stand there, and those put aside. */
+  readonly job: Job;
   readonly asFound: Side;
   readonly candidate: Side | null;
 }
@@ -49,6 +51,7 @@ export function evaluate(job: Job): Evaluated {
   let evaluated = known.get(job);
   if (!evaluated) {
     evaluated = {
+      job,
       asFound: withLog(keptSide(job, 'asFound', job.asFound, job.header), job.log),
       candidate: job.candidate
         ? withLog(
@@ -64,7 +67,11 @@ export function evaluate(job: Job): Evaluated {
 
 /** The candidates put aside, each as a side of its own; solved when asked, and kept like the others. */
 export const evaluateAside = (job: Job): readonly Side[] =>
-  job.aside.map((candidate) => evaluate({ ...job, candidate, aside: [] }).candidate!);
+  job.aside.map((candidate) => sideWith(job, candidate));
+
+/** The loop as found with a candidate of its own making. */
+export const sideWith = (job: Job, candidate: Candidate): Side =>
+  evaluate({ ...job, candidate, aside: [] }).candidate!;
 
 const logged = new WeakMap<Side, Side>();
 
@@ -161,7 +168,8 @@ function sideOf(job: Job, id: SideId): Side {
   };
 }
 
-function requestOf(ready: PreparedLoop, values: Values): WarmUpRequest {
+/** The drive that is asked of a loop. */
+export function requestOf(ready: PreparedLoop, values: Values): WarmUpRequest {
   const { charge, recoveryBand } = toLimits(values);
   const start = toStart(values);
   return {

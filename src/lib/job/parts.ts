@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { LONGEST_TEXT } from './limits';
 
-const MOST_PARTS = 60;
+export const MOST_PARTS = 60;
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 
 /** One row as typed. Price and mass are for one piece; an empty one is not known. */
@@ -13,6 +13,8 @@ const part = v.looseObject({
   price: text,
   mass: text,
   from: v.optional(text),
+  /** Kind of change it serves, by the id of a kind; absent: the candidate as a whole. */
+  kind: v.optional(text),
 });
 
 export const partsSchema = v.pipe(v.array(part), v.maxLength(MOST_PARTS));

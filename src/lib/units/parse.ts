@@ -124,12 +124,13 @@ function bare(
   notes: string[],
 ): Parsed {
   const unit = DISPLAY[quantity][context.system ?? 'US'];
-  if (unit.label !== '') notes.push(`${unit.label} assumed`);
+  // A sum of money is one, with its sign or without.
+  if (unit.label !== '' && !unit.sign) notes.push(`${unit.label} assumed`);
   return {
     ok: true,
     si: convert(value, unit.spelling, quantity),
     unit: unit.spelling,
-    text: unit.label === '' ? text : `${text} ${unit.label}`,
+    text: unit.sign ? unit.sign + text : unit.label === '' ? text : `${text} ${unit.label}`,
     ...noteOf(notes),
   };
 }

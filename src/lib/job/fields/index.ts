@@ -30,6 +30,7 @@ import { site } from './site';
 import { soak } from './soak';
 import { suction } from './suction';
 import { title } from './title';
+import { upgrades } from './upgrades';
 import { view } from './view';
 import { whatItTakes } from './whatItTakes';
 import type { FieldGroup, FieldSpec, GroupId } from './types';
@@ -76,6 +77,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   instruments,
   log,
   runaway,
+  upgrades,
   whatItTakes,
 ];
 

@@ -30,6 +30,7 @@ export type GroupId =
   | 'events'
   | 'limits'
   | 'runaway'
+  | 'upgrades'
   | 'measuredOnce'
   | 'measuredTraffic'
   | 'measuredCruise'
