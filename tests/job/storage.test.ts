@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdit } from '$lib/job/edit';
+import { addPhoto } from '$lib/job/ownEdits';
 import { jobStore, memoryShelf } from '$lib/job/storage';
 import { emptyJob } from '$lib/job/types';
 
@@ -63,5 +64,20 @@ describe('the store of jobs', () => {
     expect(store.save('x', withVolts('12 V'), 4)).toMatchObject({ ok: true });
     expect(shelf.getItem('soakline.aside.x.7')).toBe('broken');
     expect(store.load('x')).toMatchObject({ ok: true });
+  });
+
+  it('holds the line that shows a photo, not the photo', () => {
+    const shelf = memoryShelf();
+    const store = jobStore(shelf);
+    const data = 'A'.repeat(4000);
+    const job = addPhoto(emptyJob(), 'pump-feed', 'p1', {
+      type: 'image/jpeg',
+      width: 4,
+      height: 3,
+      data,
+    });
+    store.save('x', job, 0);
+    expect(shelf.getItem('soakline.job.x')).not.toContain(data);
+    expect(store.load('x')).toMatchObject({ ok: true, job: { own: job.own, photos: {} } });
   });
 });

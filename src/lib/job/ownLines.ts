@@ -2,10 +2,11 @@
 import * as v from 'valibot';
 import { LONGEST_NOTE, LONGEST_TEXT } from './limits';
 
-const MOST_LINES = 60;
-const MOST_PHOTOS = 60;
+/** On one sheet. */
+export const MOST_LINES = 60;
+export const MOST_PHOTOS = 60;
 /** Base64 of a scaled photograph; a larger one was not scaled by this program. */
-const LARGEST_PHOTO = 1_500_000;
+export const LARGEST_PHOTO = 1_500_000;
 
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const note = v.pipe(v.string(), v.maxLength(LONGEST_NOTE));

@@ -22,6 +22,10 @@ import {
 import { evaluate } from './evaluate';
 import { readJob, writeJob, type ReadResult } from './file';
 import { emptyHistory, remember, stepBack, stepForward, type History } from './history';
+import { photosShown } from './ownEdits';
+import type { Photo } from './ownLines';
+import { missingPhotos, PhotoKeep, withPhotos } from './photoKeep';
+import { databasePhotos, memoryPhotos, type PhotoShelf, type PhotosKept } from './photoShelf';
 import { jobIdOfKey, jobStore, memoryShelf, type JobCard, type JobStore } from './storage';
 import { emptyJob, type Job, type SideId, type Typed } from './types';
 
@@ -38,7 +42,12 @@ export class JobState {
   #cards = $state.raw<readonly JobCard[]>([]);
   #notice = $state.raw<Notice | null>(null);
   #revision = 0;
+  /** A copy waits for the photographs. */
+  #copying = false;
+  /** Another window removed the job, and its photographs with it. */
+  #removed = false;
   readonly #store: JobStore;
+  readonly #photos: PhotoKeep;
 
   readonly evaluated = $derived(evaluate(this.#job));
   readonly canUndo = $derived(this.#history.past.length > 0);
@@ -48,8 +57,16 @@ export class JobState {
    * Open the job that was open last; `first` when none is kept.
    * @param keeps - false where the browser keeps nothing (a private window): the person is told
    */
-  constructor(store: JobStore, first: () => Job, keeps = true) {
+  constructor(
+    store: JobStore,
+    first: () => Job,
+    keeps = true,
+    photos: PhotoShelf = memoryPhotos(),
+  ) {
     this.#store = store;
+    this.#photos = new PhotoKeep(photos, (message) => {
+      this.#notice = { level: 'watch', message };
+    });
     const id = store.current();
     const loaded = id === null ? null : store.load(id);
     if (id !== null && loaded?.ok) this.#show(id, loaded.job, loaded.revision);
@@ -80,6 +97,10 @@ export class JobState {
   get notice(): Notice | null {
     return this.#notice;
   }
+  /** Settled once the photographs of the job are there; they come after the job. */
+  get photosReady(): Promise<void> {
+    return this.#photos.ready;
+  }
   /** The jobs kept here, latest first. */
   get cards(): readonly JobCard[] {
     return this.#cards;
@@ -106,6 +127,10 @@ export class JobState {
   /** Several edits that belong together: one step to undo. */
   revise(work: (job: Job) => Job): void {
     this.#change((job) => ({ job: work(job) }));
+  }
+  /** Keep a photograph; only then may a line show it. */
+  keepPhoto(id: string, photo: Photo): Promise<PhotosKept> {
+    return this.#photos.ahead(this.#id, id, photo);
   }
   setUnits(units: Job['header']['units']): void {
     this.#change((job) => ({ job: setUnits(job, units) }));
@@ -150,6 +175,12 @@ export class JobState {
     this.#begin(job);
   }
   duplicate(): void {
+    // A copy of what has not come yet would lack it.
+    if (missingPhotos(this.#job).length > 0 && !this.#copying) {
+      this.#copying = true;
+      void this.photosReady.then(() => this.duplicate()).finally(() => (this.#copying = false));
+      return;
+    }
     const { title } = this.#job.header;
     const copy = { ...title, job: title.job === '' ? 'Copy' : `${title.job} (copy)` };
     this.#begin({ ...this.#job, header: { ...this.#job.header, title: copy } });
@@ -184,6 +215,7 @@ export class JobState {
   /** Remove a job kept here; the open one gives way to the latest of the others. */
   remove(id: string): void {
     this.#store.remove(id);
+    this.#photos.remove(id);
     this.#cards = this.#store.list();
     if (id !== this.#id) return;
     const next = this.#cards[0];
@@ -202,6 +234,7 @@ export class JobState {
     if (id !== this.#id) return;
     const loaded = this.#store.load(id);
     if (loaded.ok && loaded.revision > this.#revision) this.#adopt(loaded.job, loaded.revision);
+    this.#removed ||= !loaded.ok && loaded.code === 'missing';
   }
 
   #change(work: (job: Job) => Edited): Edited {
@@ -217,6 +250,7 @@ export class JobState {
     this.#history = remember(this.#history, before);
     this.#job = edited.job;
     this.#settle(saved);
+    this.#keepPhotosOf(before);
     return edited;
   }
 
@@ -231,9 +265,30 @@ export class JobState {
       };
       return;
     }
+    const before = this.#job;
     this.#job = step.present;
     this.#history = step.history;
     this.#settle(saved);
+    this.#keepPhotosOf(before);
+    this.#fetchPhotos();
+  }
+
+  /** Write the photographs that came with a step away from `before`. */
+  #keepPhotosOf(before: Job): void {
+    this.#photos.follow(this.#id, this.#removed ? {} : before.photos, this.#job.photos);
+    this.#removed = false;
+  }
+
+  /** Bring the photographs that the job shows and does not hold yet, into its past as well. */
+  #fetchPhotos(): void {
+    const id = this.#id;
+    this.#photos.fetch(id, missingPhotos(this.#job), (found) => {
+      if (id !== this.#id) return;
+      const filled = (job: Job) => withPhotos(job, found);
+      this.#job = filled(this.#job);
+      const { past, future } = this.#history;
+      this.#history = { past: past.map(filled), future: future.map(filled) };
+    });
   }
 
   #settle(saved: ReturnType<JobStore['save']>): void {
@@ -244,8 +299,9 @@ export class JobState {
   /** The past of this window stays: undo may go back across what the other one did. */
   #adopt(job: Job, revision: number): void {
     this.#history = remember(this.#history, this.#job);
-    this.#job = job;
+    this.#job = withPhotos(job, this.#job.photos);
     this.#revision = revision;
+    this.#fetchPhotos();
   }
 
   #begin(job: Job): void {
@@ -263,6 +319,10 @@ export class JobState {
     this.#notice = null;
     this.#store.setCurrent(id);
     this.#cards = this.#store.list();
+    this.#removed = false;
+    this.#photos.follow(id, {}, job.photos);
+    this.#photos.tidy(id, photosShown(job), Date.now());
+    this.#fetchPhotos();
   }
 }
 
@@ -274,7 +334,16 @@ export const getJob = (): JobState => getContext<JobState>(KEY);
 /** The state for this browser: jobs on its shelf, or in memory where it has none. */
 export function browserJobState(first: () => Job): JobState {
   const shelf = browserShelf();
-  return new JobState(jobStore(shelf ?? memoryShelf()), first, shelf !== null);
+  const photos = shelf && browserPhotos();
+  return new JobState(jobStore(shelf ?? memoryShelf()), first, shelf !== null, photos ?? undefined);
+}
+
+function browserPhotos(): PhotoShelf | null {
+  try {
+    return databasePhotos(indexedDB);
+  } catch {
+    return null;
+  }
 }
 
 function browserShelf(): Storage | null {

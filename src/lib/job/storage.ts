@@ -1,8 +1,10 @@
 /**
  * Keeps jobs in the browser, written at every edit and in one step, so that a crash loses nothing.
  * Each job carries a revision: whoever saves must know the latest, so a second tab cannot overwrite.
+ * Photographs are not in it: see photoShelf.ts.
  */
 import { readJob, writeJob } from './file';
+import { withoutPhotos } from './photoKeep';
 import type { Job } from './types';
 
 /** The part of the browser's storage that is used; tests give a map. */
@@ -127,7 +129,7 @@ export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
       }
       if (stored === 'damaged') setAside(id);
       const next = revision + 1;
-      const record: Stored = { revision: next, saved: now(), file: writeJob(job) };
+      const record: Stored = { revision: next, saved: now(), file: writeJob(withoutPhotos(job)) };
       const text = JSON.stringify(record);
       try {
         shelf.setItem(JOB + id, text);
