@@ -8,12 +8,21 @@ import {
   zoneConductance,
   zoneToFreshAir,
 } from '$lib/solver/loop/frontFormulas';
-import type { CoreState, FaceZone, Loop, SteadySolution } from '$lib/solver/loop/types';
+import type { FacePath } from '$lib/solver/airside/overlap';
+import type { CoreState, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { farFrom } from './liquidSideLines';
 import { AIR_PROPERTIES } from './ratingLines';
 import { shareLines, smallerOf } from './shareLines';
 
 const ZONE = { shrouded: 'behind the shroud', open: 'open face' } as const;
+
+/** Key and words of a path through the face. */
+export const pathName = ({ zone, covered }: FacePath) =>
+  covered === null
+    ? { key: zone as string, says: ZONE[zone] as string }
+    : covered
+      ? { key: `${zone}.covered`, says: `${ZONE[zone]}, covered` }
+      : { key: `${zone}.clear`, says: `${ZONE[zone]}, clear` };
 
 export interface ZoneContext {
   readonly loop: Loop;
@@ -21,16 +30,17 @@ export interface ZoneContext {
   readonly s: SteadySolution;
   /** Liquid side of the whole core, W/K. */
   readonly side: number;
-  readonly zone: FaceZone;
+  readonly zone: FacePath;
   readonly state: CoreState;
 }
 
 /** One zone: from its air to heat per degree, the last line. */
 export function zoneLines({ loop, model, s, side, zone, state }: ZoneContext): FormulaLine[] {
   const { frontExchanger: core } = loop;
+  const path = pathName(zone);
   const of = (key: string, says: string) => ({
-    id: `front.${zone.zone}.${key}`,
-    statement: `Front exchanger, ${ZONE[zone.zone]}: ${says}`,
+    id: `front.${path.key}.${key}`,
+    statement: `Front exchanger, ${path.says}: ${says}`,
   });
   const x = zone.share;
   const c_p = airCp(state.airIn);
@@ -57,6 +67,7 @@ export function zoneLines({ loop, model, s, side, zone, state }: ZoneContext): F
     },
     {
       ...of('air-side', 'air side of the core, were all of it in this air'),
+      why: 'Mostly the weaker side of a front exchanger: what fans and shroud bring, they bring here.',
       notes: farFrom(state.notes, 'airMassFlow'),
     },
   );
@@ -66,9 +77,20 @@ export function zoneLines({ loop, model, s, side, zone, state }: ZoneContext): F
     formulaLine(
       zoneConductance,
       { x, c: core.cleanliness, hA_a: airSide.value, hA_l: side },
-      of('ua', 'its share of the conductance'),
+      {
+        ...of('ua', 'its share of the conductance'),
+        why: 'The weaker of the two sides sets it: doubling the stronger one brings little.',
+      },
     ),
-    ...shareLines(of, { state, arrangement: core.arrangement }, { x, C_l }),
+    ...shareLines(
+      of,
+      {
+        state,
+        arrangement: core.arrangement,
+        why: 'Near one, this air leaves as hot as the liquid: only more air then carries more.',
+      },
+      { x, C_l },
+    ),
     formulaLine(
       zoneToFreshAir(smallerOf(state)),
       { eps: state.effectiveness, r: s.air.recirculation, C_a: state.C_air, x, C_l },

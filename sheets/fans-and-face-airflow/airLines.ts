@@ -1,5 +1,4 @@
 /** Lines of the air itself: density, ram pressure, face; and of what the whole face passes. */
-import { airCp } from '$lib/solver/air/air';
 import { airDensity, pressureAtAltitude } from '$lib/solver/fluids/formulas';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import {
@@ -10,9 +9,9 @@ import {
   meanFaceVelocity,
   ramPressure,
   recirculation,
-  stackRise,
 } from '$lib/solver/airside/formulas';
 import { faceAirCp } from '$lib/solver/loop/faceAir';
+import { stackLines } from './stackLines';
 import type { Loop, SteadySolution } from '$lib/solver/loop/types';
 
 /** What the weather, the speed and the size of the core give. */
@@ -20,7 +19,11 @@ export function givenLines({ site, airPath, frontExchanger }: Loop, vehicleSpeed
   const p = formulaLine(
     pressureAtAltitude,
     { h: site.altitude },
-    { id: 'ambient-pressure', statement: 'Pressure of the air at this altitude' },
+    {
+      id: 'ambient-pressure',
+      statement: 'Pressure of the air at this altitude',
+      why: 'It sets the density, and with it what every cubic foot of air can carry off.',
+    },
   );
   const rho = formulaLine(
     airDensity,
@@ -46,7 +49,11 @@ export function givenLines({ site, airPath, frontExchanger }: Loop, vehicleSpeed
     formulaLine(
       faceArea,
       { w: frontExchanger.width, h: frontExchanger.height },
-      { id: 'face-area', statement: 'Finned face of the front exchanger' },
+      {
+        id: 'face-area',
+        statement: 'Finned face of the front exchanger',
+        why: 'The same fans drive more air through a larger face: area is cheaper than pressure.',
+      },
     ),
   ];
 }
@@ -60,7 +67,11 @@ export function wholeFaceLines(loop: Loop, s: SteadySolution, area: number): Lin
         formulaLine(
           meanFaceVelocity,
           { u_s: shrouded!.faceVelocity, u_o: open.faceVelocity, x: shrouded!.share },
-          { id: 'mean-face-velocity', statement: 'Mean face velocity over the whole core' },
+          {
+            id: 'mean-face-velocity',
+            statement: 'Mean face velocity over the whole core',
+            why: 'One figure to compare fans and shrouds by; the core itself does best where it is even.',
+          },
         ),
       ]
     : [];
@@ -68,7 +79,11 @@ export function wholeFaceLines(loop: Loop, s: SteadySolution, area: number): Lin
   const mass = formulaLine(
     faceMassFlow,
     { rho: air.density, u: air.meanFaceVelocity, A: area },
-    { id: 'air-mass-flow', statement: 'Air through the core' },
+    {
+      id: 'air-mass-flow',
+      statement: 'Air through the core',
+      why: 'Heat goes with the mass of air, not with its volume.',
+    },
   );
   const rate = formulaLine(
     airCapacityRate,
@@ -80,33 +95,21 @@ export function wholeFaceLines(loop: Loop, s: SteadySolution, area: number): Lin
       notes: [CP_NOTE],
     },
   );
-  return [...mean, mass, rate, ...warmthLines(loop, s, { mass: mass.value, rate: rate.value })];
+  return [
+    ...mean,
+    mass,
+    rate,
+    ...warmthLines(loop, s, { mass: mass.value, rate: rate.value, area }),
+  ];
 }
 
 function warmthLines(
-  { airPath, site, duties }: Loop,
+  loop: Loop,
   s: SteadySolution,
-  { mass, rate }: { readonly mass: number; readonly rate: number },
+  { mass, rate, area }: { readonly mass: number; readonly rate: number; readonly area: number },
 ): Line[] {
+  const { airPath, site, duties } = loop;
   const { air, front } = s;
-  const rise =
-    airPath.stackHeat > 0
-      ? [
-          formulaLine(
-            stackRise,
-            { Q_s: airPath.stackHeat, m_a: mass, cp: airCp(site.ambientTemperature) },
-            {
-              id: 'stack-rise',
-              statement: 'Rise of the air by what stands in front',
-              why: 'The front exchanger never gets colder air than this.',
-              notes: [
-                AMBIENT_CP_NOTE,
-                ...s.notes.filter(({ code }) => code.startsWith('air.stack')),
-              ],
-            },
-          ),
-        ]
-      : [];
   const back =
     airPath.recirculation > 0
       ? [
@@ -126,8 +129,8 @@ function warmthLines(
         ]
       : [];
   return [
-    ...rise,
     ...back,
+    ...stackLines(loop, s, { mass, area }),
     formulaLine(
       airAtFace,
       {
@@ -149,8 +152,4 @@ function warmthLines(
 const CP_NOTE = {
   code: 'air.specific-heat',
   message: 'Specific heat of air at the temperature it enters with: NASA/TP-2002-211556.',
-};
-const AMBIENT_CP_NOTE = {
-  code: 'air.specific-heat-ambient',
-  message: 'Specific heat of air at ambient temperature: NASA/TP-2002-211556.',
 };

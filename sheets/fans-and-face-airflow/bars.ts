@@ -17,7 +17,7 @@ export function pressureRows(s: SteadySolution, planned: SteadySolution | null) 
     },
     {
       id: 'stack',
-      label: 'What stands in front',
+      label: 'Other cores',
       found: here.stackLoss,
       ...(there && { candidate: there.stackLoss }),
     },

@@ -7,6 +7,7 @@ import {
   fanSetCurve,
   fanHandover,
   fanSetPoint,
+  pathSweep,
   zoneSweep,
   FULL_SWEEP,
 } from '$lib/solver/airside/curves';
@@ -140,6 +141,22 @@ export function zoneChart(found: Side, candidate: Side | null): Chart {
         ...(open
           ? [{ id: `${name}-open`, label: 'open face', side: name, thin: true, points: open }]
           : []),
+      ];
+    }),
+  };
+}
+
+/** Face velocity behind the shroud where other cores cover the face, and where it is clear of them. */
+export function pathChart(found: Side, candidate: Side | null): Chart {
+  return {
+    x: VEHICLE,
+    y: FACE_VELOCITY,
+    curves: drawn(found, candidate).flatMap(({ name, loop }): Curve[] => {
+      const paths = pathSweep(loop, FULL_SWEEP);
+      if (!paths) return [];
+      return [
+        { id: `${name}-clear`, label: 'clear', side: name, points: paths.clear },
+        { id: `${name}-covered`, label: 'covered', side: name, thin: true, points: paths.covered },
       ];
     }),
   };

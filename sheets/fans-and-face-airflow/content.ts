@@ -1,7 +1,7 @@
 /** Fans and face airflow as data: results, lines, findings of the duty shown. */
 import { say, type ContentOf } from '../types';
 import { dutyOf } from '../wiring/duty';
-import { capacityFinding, warmFaceFinding } from './airFindings';
+import { capacityFinding, orderFinding, overlapFinding, warmFaceFinding } from './airFindings';
 import { givenLines, wholeFaceLines } from './airLines';
 import { fanLimitLines, fanLines } from './fanLines';
 import {
@@ -55,6 +55,8 @@ export const content: ContentOf = (side) => {
       ...coverageFinding(s),
       ...handoverFinding(loop, s),
       ...warmFaceFinding(loop, s),
+      ...overlapFinding(loop, s),
+      ...orderFinding(loop, s),
       ...capacityFinding(s),
     ],
   };

@@ -29,6 +29,7 @@ export function fanLines(loop: Loop, air: AirSide, area: number): Line[] {
     {
       id: 'fan-flow',
       statement: 'Air through one fan, at the face velocity found below',
+      why: 'Where on its curve a fan works decides what another volt or another fan brings.',
     },
   );
   return [
@@ -53,14 +54,23 @@ function pressureLines({ fans }: Loop, fan: FanModel, air: AirSide, q: number): 
       formulaLine(
         fanPressure(fan),
         { s, rho: air.density, q },
-        { id: 'fan-pressure', statement: 'Pressure the fan adds there', notes: fan.notesAt(q) },
+        {
+          id: 'fan-pressure',
+          statement: 'Pressure the fan adds there',
+          why: 'Car fans have little of it: a deep core uses it up before much air moves.',
+          notes: fan.notesAt(q),
+        },
       ),
     ];
   }
   const disc = formulaLine(
     sweptDisc,
     { d: fans.diameter },
-    { id: 'swept-disc', statement: 'Swept disc of one fan, hub included' },
+    {
+      id: 'swept-disc',
+      statement: 'Swept disc of one fan, hub included',
+      why: 'All air behind the shroud must squeeze through these discs once the wind drives it.',
+    },
   );
   const running =
     s > 0
@@ -68,7 +78,11 @@ function pressureLines({ fans }: Loop, fan: FanModel, air: AirSide, q: number): 
           formulaLine(
             freeDelivery,
             { n: 1, s, q_r: fan.rated.runOut },
-            { id: 'free-delivery-one', statement: 'Free delivery of one fan at this speed' },
+            {
+              id: 'free-delivery-one',
+              statement: 'Free delivery of one fan at this speed',
+              why: 'Beyond this flow a fan no longer helps: the wind has overtaken it.',
+            },
           ),
         ]
       : [];
@@ -115,6 +129,7 @@ export function fanLimitLines(loop: Loop, air: AirSide, area: number): Line[] {
       {
         id: 'standing-flow',
         statement: 'What they pull through this stack with the vehicle standing',
+        why: 'In traffic this is all the air there is; it sets how hot the loop gets there.',
         unknown: {
           tex: '\\dot V',
           quantity: 'airFlow',

@@ -106,7 +106,7 @@ export function results(loop: Loop, s: SteadySolution): Result[] {
     },
     {
       id: 'stack-rise',
-      name: 'Air warmed by what stands in front',
+      name: 'Air warmed by other cores',
       symbol: '\\Delta T_{stack}',
       value: air.stackRise,
       quantity: 'temperatureDifference',

@@ -6,6 +6,7 @@ import { flowRows, pressureRows } from '../../sheets/fans-and-face-airflow/bars'
 import {
   fanChart,
   hasOpenFace,
+  pathChart,
   speedChart,
   zoneChart,
 } from '../../sheets/fans-and-face-airflow/charts';
@@ -193,5 +194,36 @@ describe('plots and bars', () => {
       const { fanPressure } = s.air.zones[0]!;
       expect(sum / (s.air.ramPressure + Math.max(0, fanPressure))).toBeCloseTo(1, 8);
     }
+  });
+});
+
+describe('other cores over a share of the face', () => {
+  const half = { ...good, 'airPath.stackShare': '50 %', 'airPath.stackHeat': '4 kW' };
+  it('says how unlike both parts are, and draws them', () => {
+    const side = found(half);
+    const { codes, line } = says(side);
+    expect(codes).toContain('face-partly-covered');
+    expect(line('clear-velocity-shrouded')).toBeDefined();
+    expect(line('covered-mass-flow')).toBeDefined();
+    expect(pathChart(side, null).curves).toHaveLength(2);
+    const whole = found(good);
+    expect(says(whole).codes).not.toContain('face-partly-covered');
+    expect(pathChart(whole, null).curves).toEqual([]);
+  });
+  it('less of the face covered lets more air through', () => {
+    const u = ['100 %', '50 %', '0 %'].map((share) =>
+      says(found({ ...half, 'airPath.stackShare': share })).value('face-velocity')!,
+    );
+    expect(u[1]).toBeGreaterThan(u[0]!);
+    expect(u[2]).toBeGreaterThan(u[1]!);
+  });
+  it('behind, the same air comes cooler, and the finding turns round', () => {
+    const front = says(found(half));
+    const behind = says(found({ ...half, 'airPath.stackPlace': 'behind' }));
+    expect(behind.value('face-velocity')).toBe(front.value('face-velocity'));
+    expect(front.value('stack-rise')!).toBeGreaterThan(1);
+    expect(behind.value('stack-rise')).toBe(0);
+    expect(front.codes).toContain('order-of-cores');
+    expect(behind.codes).toContain('order-of-cores');
   });
 });

@@ -51,6 +51,12 @@ export const JOBS: Readonly<Record<string, () => Job>> = {
       'duty.traffic.speed': '0 mph',
       'duty.pull.speed': '0 mph',
     }),
+  'other cores over a share of the face, behind in the candidate': () =>
+    edited(
+      edited(demoJob(), { 'airPath.stackShare': '60 %', 'airPath.stackHeat': '4 kW' }),
+      { 'airPath.stackPlace': 'behind' },
+      'candidate',
+    ),
   'frost, water in the loop': () =>
     edited(demoJob(), { 'coolant.kind': 'water', 'site.ambient': '0 °F' }),
 };

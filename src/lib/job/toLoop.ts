@@ -3,6 +3,7 @@ import { ALUMINIUM_CP } from '$lib/solver/aluminium';
 import type { GeometryCore } from '$lib/solver/cores/geometry/fromGeometry';
 import type {
   AirDemand,
+  AirPath,
   Arrangement,
   Core,
   Duty,
@@ -166,6 +167,8 @@ export function toLoop(values: Values): Loop {
       ramRecovery: si('airPath.ramRecovery'),
       stackLoss: loss('airPath.stackLoss', 'velocity'),
       stackHeat: si('airPath.stackHeat'),
+      stackShare: si('airPath.stackShare'),
+      stackPlace: choice('airPath.stackPlace') as AirPath['stackPlace'],
       recirculation: si('airPath.recirculation'),
       recirculationFade: si('airPath.recirculationFade'),
     },

@@ -64,6 +64,52 @@ describe('each formula is the plain function, over its range', () => {
     );
   });
 
+  it('a face partly covered, line by line', () => {
+    fc.assert(
+      fc.property(
+        between(0.5, 60),
+        between(0.05, 0.95),
+        fc.constantFrom('in-front' as const, 'behind' as const),
+        (speed, phi, stackPlace) => {
+          const loop = {
+            ...exampleLoop,
+            fans: { ...exampleLoop.fans, coverage: 0.7 },
+            airPath: {
+              ...exampleLoop.airPath,
+              stackLoss: { points: [{ flow: 4, loss: 45 }], exponent: 1.8 },
+              stackHeat: 5000,
+              stackShare: phi,
+              stackPlace,
+            },
+          };
+          const { frontExchanger: front, site } = loop;
+          const air = airModel(loop).at(speed);
+          const rho = air.density;
+          const A = formulas.faceArea.value({ w: front.width, h: front.height });
+          for (const zone of air.zones) {
+            const [covered, clear] = zone.parts!;
+            const u_c = covered.faceVelocity;
+            const u_u = clear.faceVelocity;
+            same(formulas.overlapVelocity.value({ phi, u_c, u_u }), zone.faceVelocity);
+            const lost = formulas.clearPathLoss.value({ dp_core: clear.coreLoss });
+            expect(Math.abs(lost / (covered.coreLoss + covered.stackLoss) - 1)).toBeLessThan(1e-9);
+          }
+          const [u_cs, u_co] = air.zones.map((zone) => zone.parts![0].faceVelocity);
+          const u_c = formulas.coveredFaceVelocity.value({ u_cs: u_cs!, u_co: u_co!, x: 0.7 });
+          const m_c = formulas.coveredMassFlow.value({ rho, u_c, A, phi });
+          const cp = airCp(site.ambientTemperature);
+          const { recirculation: r } = air;
+          const dT_c =
+            stackPlace === 'behind'
+              ? formulas.riseComingRound.value({ r, Q_s: 5000, m_c, cp })
+              : formulas.coveredRise.value({ Q_s: 5000, m_c, cp });
+          same(dT_c, air.zones[0]!.parts![0].rise);
+          same(formulas.riseMixed.value({ dT_c, m_c, m_a: air.totalMassFlow }), air.stackRise);
+        },
+      ),
+    );
+  });
+
   it('air-side losses, both forms', () => {
     const rated = { rho: STANDARD_AIR_DENSITY, mu: airViscosity(STANDARD_AIR_TEMPERATURE) };
     const one = ratedLoss({ points: [{ flow: 4, loss: 90 }], exponent: 1.6 }, rated, 'core');

@@ -36,7 +36,7 @@ export function fanSetCurve(loop: Loop, vehicleSpeed: number): readonly Sample[]
 const REACH = 1.2;
 
 /**
- * Pressure the core and what stands in front ask of the fans behind the shroud: their loss less the
+ * Pressure the core and the other cores ask of the fans behind the shroud: their loss less the
  * ram pressure at this vehicle speed. Where it is negative the wind alone would drive more. Drawn to a
  * fifth above the fans' shut-off pressure, or to `flowMax` where that comes first.
  */
@@ -97,9 +97,27 @@ export function zoneSweep(
   return { shrouded: zone(0), ...(sides[0]!.zones.length > 1 && { open: zone(1) }) };
 }
 
+/** Face velocity behind the shroud on both paths, against vehicle speed; null where the face is not partly covered. */
+export function pathSweep(
+  loop: Loop,
+  speedMax: number,
+): Readonly<Record<'covered' | 'clear', readonly Sample[]>> | null {
+  const model = airModel(loop);
+  const sides = spaced(0, speedMax, POINTS).map((speed) => ({ speed, at: model.at(speed) }));
+  if (sides[0]!.at.zones[0]!.parts === undefined) return null;
+  const path = (i: 0 | 1): readonly Sample[] =>
+    sides.map(({ speed, at }) => [speed, at.zones[0]!.parts![i].faceVelocity]);
+  return { covered: path(0), clear: path(1) };
+}
+
 /** Mean face velocity with fans and shroud taken off, m/s. */
 export const faceVelocityWithoutFans = (loop: Loop, vehicleSpeed: number): number =>
   airModel(withFans(loop, { count: 0 })).at(vehicleSpeed).meanFaceVelocity;
+
+/** Mean face velocity with no other core in this air, m/s. */
+export const faceVelocityWithoutOthers = (loop: Loop, vehicleSpeed: number): number =>
+  airModel({ ...loop, airPath: { ...loop.airPath, stackShare: 0 } }).at(vehicleSpeed)
+    .meanFaceVelocity;
 
 /** Mean face velocity with the fans at their rated voltage, m/s. */
 export const faceVelocityAtRatedVolts = (loop: Loop, vehicleSpeed: number): number =>
@@ -116,7 +134,7 @@ export interface FanHandover {
   readonly speed: number;
   /** Face velocity behind the shroud there: that of free delivery, m/s. */
   readonly faceVelocity: number;
-  /** Loss of core and what stands in front there, Pa: the ram pressure that carries it alone. */
+  /** Loss of core and the other cores there, Pa: the ram pressure that carries it alone. */
   readonly loss: number;
 }
 

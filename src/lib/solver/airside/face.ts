@@ -197,7 +197,7 @@ function notesOf(state: {
   if (totalMassFlow === 0) {
     const heated = stackHeatOnFace(loop.airPath) > 0;
     const message = heated
-      ? 'no air moves through the front exchanger; the heat of what stands in front has nowhere to go and is left out'
+      ? 'no air moves through the front exchanger; the heat of the other cores has nowhere to go and is left out'
       : 'no air moves through the front exchanger';
     notes.push({ code: 'air.still', message, quantity: 'air.totalMassFlow', value: 0 });
   }

@@ -52,7 +52,7 @@ export const resistingPressure = defineFormula({
     dp_stack: {
       tex: '\\Delta p_{stack}',
       quantity: 'airPressure',
-      name: 'lost in what stands in front',
+      name: 'lost in the other cores',
     },
   },
   source: SOURCES.definition,
@@ -80,17 +80,17 @@ export const airMassFlow = defineFormula({
   source: SOURCES.definition,
 });
 
-/** How much what stands in front warms the air. */
+/** How much the other cores warms the air. */
 export const stackRise = defineFormula({
   id: 'airside.stack-rise',
   expr: 'Q_s / (m_a * cp)',
   gives: {
     tex: '\\Delta T_{stack}',
     quantity: 'temperatureDifference',
-    name: 'rise of the air by what stands in front',
+    name: 'rise of the air by the other cores',
   },
   terms: {
-    Q_s: { tex: '\\dot Q_s', quantity: 'heat', name: 'heat of what stands in front' },
+    Q_s: { tex: '\\dot Q_s', quantity: 'heat', name: 'heat of the other cores' },
     m_a: { tex: '\\dot m_a', quantity: 'airMassFlow', name: 'air mass flow' },
     cp: { tex: 'c_p', quantity: 'specificHeat', name: 'specific heat of air' },
   },

@@ -41,7 +41,7 @@ export const sweptDisc = defineFormula({
 /** Loss of core and stack at a face velocity, for the lines that repeat it elsewhere than at the balance. */
 const lossAt = (loss: (faceVelocity: number) => number): NamedFunction => ({
   tex: 'R',
-  says: 'pressure lost in the core and in what stands in front at the face velocity in brackets: their lines repeated at that velocity',
+  says: 'pressure lost in the core and in the other cores at the face velocity in brackets: their lines repeated at that velocity; on a face partly covered, the mean over both paths',
   takes: ['faceVelocity'],
   gives: 'airPressure',
   call: loss,

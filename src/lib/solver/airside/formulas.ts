@@ -4,3 +4,4 @@ export * from './fanFormulas';
 export * from './airLossFormulas';
 export * from './wholeFaceFormulas';
 export * from './fanUseFormulas';
+export * from './overlapFormulas';

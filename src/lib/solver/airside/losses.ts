@@ -1,4 +1,4 @@
-/** What holds the air back at the front exchanger: the core itself and what stands in front of it. */
+/** What holds the air back at the front exchanger: the core itself and what else it meets. */
 import { airDensity, airViscosity } from '../air/air';
 import { pressureAtAltitude } from '../air/atmosphere';
 import { ratedLoss, type LossFluid, type RatedLossModel } from '../hydraulics/ratedLoss';

@@ -52,7 +52,7 @@ export const zoneAirFlow = defineFormula({
   source: SOURCES.definition,
 });
 
-/** Air at the face: warmed by what stands in front and by hot air that comes round again. */
+/** Air at the face: warmed by the other cores and by hot air that comes round again. */
 export const airAtFace = defineFormula({
   id: 'airside.air-at-face',
   expr: 'T_a + dT_stack + r / (1 - r) * Q_f / C_a',
@@ -62,7 +62,7 @@ export const airAtFace = defineFormula({
     dT_stack: {
       tex: '\\Delta T_{stack}',
       quantity: 'temperatureDifference',
-      name: 'rise by what stands in front',
+      name: 'rise by the other cores',
     },
     r: { tex: 'r', quantity: 'ratio', name: 'share of hot air that comes round again' },
     Q_f: { tex: '\\dot Q_f', quantity: 'heat', name: 'heat given off by the front exchanger' },

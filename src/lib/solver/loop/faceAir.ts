@@ -3,11 +3,11 @@ import { airCp } from '../air/air';
 import { HOTTEST_FRESH_AIR } from './front';
 import type { AirSide, FaceZone, Loop } from './types';
 
-/** Ambient air warmed by what stands in front, K; air that comes round again not counted. */
+/** Ambient air warmed by the other cores, K; air that comes round again not counted. */
 export const freshAirTemperature = ({ site }: Loop, { stackRise }: AirSide): number =>
   site.ambientTemperature + stackRise;
 
-/** Air at the face above ambient, K: by what stands in front and by what comes round again. */
+/** Air at the face above ambient, K: by the other cores and by what comes round again. */
 export const faceAirRise = ({ site }: Loop, airAtFace: number): number =>
   airAtFace - site.ambientTemperature;
 

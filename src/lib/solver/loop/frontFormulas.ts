@@ -127,9 +127,35 @@ export const heatToFreshAir = defineFormula({
     dT_stack: {
       tex: '\\Delta T_{stack}',
       quantity: 'temperatureDifference',
-      name: 'rise of the air by what stands in front',
+      name: 'rise of the air by the other cores',
     },
   },
+  source: SOURCES.energyBalance,
+});
+
+const heatOf = (n: number) =>
+  ({ tex: `\\dot Q_{${n}}`, quantity: 'heat', name: 'heat given off by that part' }) as const;
+const wholeHeat = {
+  tex: '\\dot Q_f',
+  quantity: 'heat',
+  name: 'heat given off by the front exchanger',
+} as const satisfies Term;
+
+/** Covered and clear part, each in its own air. */
+export const twoPartsTogether = defineFormula({
+  id: 'loop.two-parts-together',
+  expr: 'Q_1 + Q_2',
+  gives: wholeHeat,
+  terms: { Q_1: heatOf(1), Q_2: heatOf(2) },
+  source: SOURCES.energyBalance,
+});
+
+/** The same, behind the shroud and on the open face. */
+export const fourPartsTogether = defineFormula({
+  id: 'loop.four-parts-together',
+  expr: 'Q_1 + Q_2 + Q_3 + Q_4',
+  gives: wholeHeat,
+  terms: { Q_1: heatOf(1), Q_2: heatOf(2), Q_3: heatOf(3), Q_4: heatOf(4) },
   source: SOURCES.energyBalance,
 });
 

@@ -167,7 +167,7 @@ export function stackNotes(air: AirSide): Note[] {
     {
       code: 'air.stack-rise-unlikely',
       message:
-        'so little air moves that the heat stated for what stands in front would make it hotter than those parts can be; in truth they give off less',
+        'so little air moves that the heat stated for the other cores would make it hotter than those parts can be; in truth they give off less',
       quantity: 'air.stackRise',
       value: rise,
       range: STACK_RISE_LIKELY,
