@@ -15,8 +15,8 @@ export interface SurveyOptions {
   readonly noise: number;
   /** Share of a step between two looks to which edges and turns are placed. */
   readonly sharp?: number;
-  /** Steps of y, with nothing between: no turn and no smooth crossing is sought. */
-  readonly stepped?: boolean;
+  /** What lies between two looks: a curve, steps of y (no turn is sought), or nothing (no edge either). */
+  readonly between?: 'curve' | 'steps' | 'nothing';
 }
 
 export interface Survey {
@@ -40,18 +40,18 @@ const SHARP = 1e-4;
  * @example survey((x) => x * x, { places: [-1, 0.1, 2], noise: 1e-9 }).shape // 'turns'
  */
 export function survey(f: (x: number) => number, options: SurveyOptions): Survey {
-  const { places, noise, sharp = SHARP, stepped = false } = options;
+  const { places, noise, sharp = SHARP, between = 'curve' } = options;
   const looks: Look[] = [];
   const at = (x: number): Look => ({ x, y: f(x) });
   for (const x of places) {
     const here = at(x);
     const before = looks.at(-1);
-    if (before && Number.isNaN(before.y) !== Number.isNaN(here.y)) {
+    if (before && between !== 'nothing' && Number.isNaN(before.y) !== Number.isNaN(here.y)) {
       looks.push(edge(at, before, here, sharp));
     }
     looks.push(here);
   }
-  const turns = stepped ? [] : tips(f, looks, noise, sharp);
+  const turns = between !== 'curve' ? [] : tips(f, looks, noise, sharp);
   const all = [...looks, ...turns].toSorted((p, q) => p.x - q.x);
   const there = all.filter(({ y }) => !Number.isNaN(y));
   const by = (better: (p: Look, q: Look) => boolean) =>
