@@ -1,4 +1,55 @@
 /** Upgrades compared, as data: results, lines, findings. */
-import type { ContentOf } from '../types';
+import type { Evaluated, Side } from '$lib/job/evaluate';
+import { judgeOf, type UpgradeStudy } from '$lib/job/upgrades';
+import type { Limiting } from '$lib/solver/loop/limiting';
+import type { ContentOf, SheetContent } from '../types';
+import { asideChoices, choiceOf, choicesOf } from './choice';
+import { budgetFindings, firstFindings, limitFindings, ownFindings } from './findings';
+import { choiceLines, limitLines } from './lines';
+import { resultsOf } from './results';
+import { stepLines } from './steps';
+import { movesIn, ownLimits, studyOf } from './study';
 
-export const content: ContentOf = () => ({ results: [], lines: [], findings: [] });
+/**
+ * One side, and on the loop as found also what is said of all candidates together. Without the job as
+ * evaluated only the side itself is known: nothing of its parts, and nothing to compare it with.
+ */
+export const content: ContentOf = (side, all) => {
+  if (!all) return contentOf(side, ownLimits(side));
+  const study = studyOf(all);
+  const limits = side.id === 'asFound' ? study.foundLimits : (study.limits[0] ?? null);
+  const own = contentOf(side, limits, all);
+  return side.id === 'asFound' ? withAll(own, all, study) : own;
+};
+
+/** While the study is under way: each side by itself. */
+export const plainContent: ContentOf = (side, all) => contentOf(side, null, all);
+
+function contentOf(side: Side, limits: Limiting | null, all?: Evaluated): SheetContent {
+  const choice = choiceOf(side, all);
+  const judge = judgeOf(all?.asFound ?? side);
+  return {
+    results: resultsOf(choice, side.limits),
+    lines: [...(limits ? limitLines(limits, judge) : []), ...choiceLines(choice, judge)],
+    findings: [...ownFindings(choice), ...limitFindings(limits, judge)],
+  };
+}
+
+function withAll(own: SheetContent, all: Evaluated, study: UpgradeStudy): SheetContent {
+  const moves = movesIn(all.job);
+  return {
+    results: own.results,
+    lines: [
+      ...own.lines,
+      ...asideChoices(all, study).flatMap((choice) =>
+        choiceLines(choice, study.judge, `${choice.id}.`),
+      ),
+      ...stepLines(study, moves),
+    ],
+    findings: [
+      ...firstFindings(choicesOf(all, study), study.judge),
+      ...budgetFindings(study, moves),
+      ...own.findings,
+    ],
+  };
+}

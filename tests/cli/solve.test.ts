@@ -33,7 +33,7 @@ describe('npm run solve', () => {
     const evaluated = evaluate(demoJob());
     for (const side of ['asFound', 'candidate'] as const) {
       for (const slug in CONTENTS) {
-        const shown = CONTENTS[slug]!(evaluated[side]!).results;
+        const shown = CONTENTS[slug]!(evaluated[side]!, evaluated).results;
         // What was read on the vehicle is not read again on a candidate.
         if (side === 'asFound') expect(shown.length, slug).toBeGreaterThan(0);
         expect(report.sides[side].sheets[slug]!.map(({ id, value }) => ({ id, value }))).toEqual(

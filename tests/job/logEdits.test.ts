@@ -74,14 +74,14 @@ describe('as measured', () => {
   it('puts the present candidate aside, says where each value came from, and does not pile up', () => {
     const once = asMeasured(job, edits().edits, 'log demo-log.csv, 3:35 to 6:20');
     expect(once.candidate!.name).toBe(AS_MEASURED);
-    expect(once.aside.map(({ name }) => name)).toEqual([job.candidate!.name]);
+    expect(once.aside).toEqual([...job.aside, job.candidate!]);
     for (const entry of Object.values(once.candidate!.changes)) {
       expect(entry.from).toBe('log demo-log.csv, 3:35 to 6:20');
       expect(entry.draft).toBeUndefined();
     }
     expect(once.candidate!.changes['frontExchanger.cleanliness']!.pm).toMatch(/%/);
     const twice = asMeasured(once, edits().edits, 'log again');
-    expect(twice.aside).toHaveLength(1);
+    expect(twice.aside).toEqual(once.aside);
   });
 });
 

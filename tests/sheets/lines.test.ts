@@ -22,10 +22,11 @@ describe.each(SHEETS)('$slug', ({ slug }) => {
       let lines = 0;
       for (const duty of DUTY_IDS) {
         for (const units of ['US', 'SI'] as const) {
-          const { asFound, candidate } = evaluate(shown(JOBS[name]!(), duty, units));
+          const all = evaluate(shown(JOBS[name]!(), duty, units));
+          const { asFound, candidate } = all;
           for (const side of [asFound, candidate]) {
             if (!side) continue;
-            const said = content(side);
+            const said = content(side, all);
             lines += said.lines.length;
             complaints.push(
               ...walkContent(said, units).map((c) => `${duty}, ${side.id}, ${units}: ${c}`),

@@ -21,11 +21,12 @@ export interface Assessed {
   readonly recovery: number | null;
   readonly tankCruise: number | null;
   readonly tankPeak: number | null;
-  /** Least over the duties: m, K, K. */
+  /** Least over traffic and cruise: m, K, K. */
   readonly suction: number | null;
   readonly boiling: number | null;
   readonly freezing: number | null;
-  /** What fuse or breaker holds less what the pump draws, A. */
+  /** What fuse or breaker holds, and that less what the pump draws, A. */
+  readonly holds: number | null;
   readonly feed: number | null;
   readonly flowCruise: number | null;
   readonly pumpVolts: number | null;
@@ -36,7 +37,7 @@ export interface Assessed {
   /** In the whole loop, m³, and its density cold, kg/m³. */
   readonly liquidVolume: number | null;
   readonly liquidDensity: number | null;
-  /** Does not settle in some duty, or the drive could not be followed to its end. */
+  /** Does not settle in traffic or at cruise, or the drive could not be followed to its end. */
   readonly trouble: 'no-flow' | 'boils' | 'freezes' | null;
 }
 
@@ -59,7 +60,8 @@ export function chargeAtEndOf(
   return known(readAt(run.history, 'chargeOut', end));
 }
 
-const DUTIES: readonly DutyId[] = ['traffic', 'cruise', 'pull'];
+/** Duties that last: a pull held for ever is no margin anyone needs. */
+const LASTING: readonly DutyId[] = ['traffic', 'cruise'];
 
 const known = (value: number | null): number | null =>
   value !== null && Number.isFinite(value) ? value : null;
@@ -68,7 +70,7 @@ const known = (value: number | null): number | null =>
 export function assess(side: Side): Assessed {
   const { prepared, steady, warmUp, request, loop, values } = side;
   const ready = prepared.ok ? prepared.value : null;
-  const settled = DUTIES.flatMap((duty) => {
+  const settled = LASTING.flatMap((duty) => {
     const outcome = steady[duty];
     return outcome.ok ? [outcome.value] : [];
   });
@@ -91,7 +93,7 @@ export function assess(side: Side): Assessed {
     suction: least(({ margins }) => margins.suction),
     boiling: least(({ margins }) => margins.boiling),
     freezing: least(({ margins }) => margins.freezing),
-    feed: ready && feedMargin(side, ready),
+    ...feedMargin(side, ready),
     flowCruise: cruise && cruise.operating.flow,
     pumpVolts: pump && pump.volts,
     pumpPower: pump && pump.electricPower,
@@ -104,14 +106,18 @@ export function assess(side: Side): Assessed {
   };
 }
 
-/** Current that fuse or breaker holds, less the pump's; null where the pump stands still. */
-function feedMargin({ values }: Side, { hydraulics: { pump } }: PreparedLoop): number | null {
-  if (!(pump.volts > 0) || !(pump.speedRatio > 0)) return null;
+/** Nulls where the pump stands still. */
+function feedMargin(
+  { values }: Side,
+  ready: PreparedLoop | null,
+): Pick<Assessed, 'holds' | 'feed'> {
+  const pump = ready && ready.hydraulics.pump;
+  if (!pump || !(pump.volts > 0) || !(pump.speedRatio > 0)) return { holds: null, feed: null };
   const { circuit, breaker } = toFeed(values);
   const holds = breaker
     ? deratedRating(breaker.thermal, breaker.ambient)
     : circuit.protection.rating;
-  return holds - pump.electricPower / pump.volts;
+  return { holds, feed: holds - pump.electricPower / pump.volts };
 }
 
 function troubleOf(
@@ -124,6 +130,15 @@ function troubleOf(
   return run && run.status !== 'completed' ? run.status : null;
 }
 
-/** The temperature a choice is judged by. */
+/** The temperature a choice is judged by, without the rest. */
+export function judgedOf(side: Side, judge: Judge): number | null {
+  const { steady, warmUp, request } = side;
+  if (judge === 'cruise') return steady.cruise.ok ? known(steady.cruise.value.chargeOut) : null;
+  if (!warmUp.ok || !request.ok) return null;
+  const { schedule } = request.value;
+  return chargeAtEndOf(warmUp.value, schedule, lastPull(schedule));
+}
+
+/** The same of what was worked out. */
 export const judged = (judge: Judge, a: Assessed): number | null =>
   judge === 'cruise' ? a.chargeCruise : a.chargePull;

@@ -5,17 +5,52 @@ import type { Candidate, Entries, Job } from './types';
 
 /** Kinds of change, as one would buy them. */
 export const MOVE_KINDS = [
-  { id: 'exchanger', label: 'front exchanger', paths: /^frontExchanger\./ },
-  { id: 'air', label: 'way of the air', paths: /^airPath\./ },
-  { id: 'fans', label: 'fans and shroud', paths: /^fans\./ },
-  { id: 'hoses', label: 'hoses', paths: /^hose\./ },
-  { id: 'feed', label: 'pump feed', paths: /^(feed\.|pump\.volts)/ },
-  { id: 'pump', label: 'pump', paths: /^pump\.(?!volts)/ },
-  { id: 'tank', label: 'tank', paths: /^(reservoir|suction)\./ },
-  { id: 'mixture', label: 'mixture', paths: /^coolant\./ },
-  { id: 'cooler', label: 'charge cooler', paths: /^chargeCooler\./ },
-  { id: 'shielding', label: 'shielding from heat', paths: /^soak\./ },
-  { id: 'engine', label: 'engine and boost', paths: /^(engine|duty)\./ },
+  {
+    id: 'exchanger',
+    label: 'front exchanger',
+    alone: 'The new front exchanger alone',
+    paths: /^frontExchanger\./,
+  },
+  {
+    id: 'air',
+    label: 'way of the air',
+    alone: 'The new way of the air alone',
+    paths: /^airPath\./,
+  },
+  {
+    id: 'fans',
+    label: 'fans and shroud',
+    alone: 'The new fans and shroud alone',
+    paths: /^fans\./,
+  },
+  { id: 'hoses', label: 'hoses', alone: 'The new hoses alone', paths: /^hose\./ },
+  {
+    id: 'feed',
+    label: 'pump feed',
+    alone: 'The new pump feed alone',
+    paths: /^(feed\.|pump\.volts)/,
+  },
+  { id: 'pump', label: 'pump', alone: 'The new pump alone', paths: /^pump\.(?!volts)/ },
+  {
+    id: 'tank',
+    label: 'tank',
+    alone: 'The change at the tank alone',
+    paths: /^(reservoir|suction)\./,
+  },
+  { id: 'mixture', label: 'mixture', alone: 'The other mixture alone', paths: /^coolant\./ },
+  {
+    id: 'cooler',
+    label: 'charge cooler',
+    alone: 'The new charge cooler alone',
+    paths: /^chargeCooler\./,
+  },
+  { id: 'shielding', label: 'shielding from heat', alone: 'The shielding alone', paths: /^soak\./ },
+  {
+    id: 'engine',
+    label: 'engine and boost',
+    alone: 'The change at the engine alone',
+    paths: /^(engine|duty)\./,
+  },
 ] as const;
 export type MoveKind = (typeof MOVE_KINDS)[number]['id'];
 
@@ -35,43 +70,70 @@ export interface Move {
   readonly mass: number | null;
 }
 
-const accepted = (changes: Entries): Entries =>
-  Object.fromEntries(Object.entries(changes).filter(([, entry]) => entry.is !== undefined));
-
 /**
  * Every candidate that changes something, and out of one that changes several kinds each kind for which
- * its parts list has rows of its own: without them nobody knows what that kind alone would cost.
+ * its parts list has rows of its own: without them nobody knows what that kind alone would cost. Of two
+ * that change the same the whole candidate stays: its name was given by a person.
  */
 export function movesOf(job: Job): Move[] {
   const all = [...(job.candidate ? [job.candidate] : []), ...job.aside];
-  const moves = all.flatMap((candidate, i) => movesOfOne(candidate, `${i}`, job.header.units));
+  const units = job.header.units;
+  const wholes = all.flatMap((candidate, i) => wholeMove(candidate, `${i}`, units));
+  const single = all.flatMap((candidate, i) => singleMoves(candidate, `${i}`, units));
   const seen = new Set<string>();
-  return moves.filter(({ changes, cost }) => {
-    const key = JSON.stringify([Object.entries(changes).map(([path, { is }]) => [path, is]), cost]);
+  const own = [...wholes, ...single].filter(({ changes }) => {
+    const key = changesKey(changes);
     return seen.has(key) ? false : (seen.add(key), true);
+  });
+  return own.map((move) => ({ ...move, name: toldApart(move, own) }));
+}
+
+/** What is changed to what, whatever the order it was typed in. */
+const changesKey = (changes: Entries): string =>
+  JSON.stringify(
+    Object.entries(changes)
+      .map(([path, { is }]) => [path, is] as const)
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
+  );
+
+const accepted = (changes: Entries): Entries =>
+  Object.fromEntries(Object.entries(changes).filter(([, entry]) => entry.is !== undefined));
+
+interface Found extends Move {
+  /** Candidate it is a part of. */
+  readonly of?: string;
+}
+
+function made(id: string, name: string, changes: Entries, parts: readonly Part[], units: Units) {
+  const { cost, mass } = partsList(parts, units);
+  return { id, name, changes, parts, cost, mass };
+}
+
+type Units = Job['header']['units'];
+
+function wholeMove({ name, changes, parts = [] }: Candidate, id: string, units: Units): Found[] {
+  const own = accepted(changes);
+  return Object.keys(own).length > 0 ? [made(id, name, own, parts, units)] : [];
+}
+
+function singleMoves({ name, changes, parts = [] }: Candidate, id: string, units: Units): Found[] {
+  const all = Object.entries(accepted(changes));
+  const kinds = MOVE_KINDS.filter((kind) => all.some(([path]) => kindOf(path) === kind.id));
+  if (kinds.length < 2) return [];
+  return kinds.flatMap((kind): Found[] => {
+    const bought = parts.filter((part) => part.kind === kind.id);
+    if (bought.length === 0) return [];
+    const own = Object.fromEntries(all.filter(([path]) => kindOf(path) === kind.id));
+    return [{ ...made(`${id}.${kind.id}`, kind.alone, own, bought, units), of: name }];
   });
 }
 
-function movesOfOne(candidate: Candidate, id: string, units: Job['header']['units']): Move[] {
-  const changes = accepted(candidate.changes);
-  const paths = Object.keys(changes);
-  if (paths.length === 0) return [];
-  const made = (own: string, name: string, of: Entries, parts: readonly Part[]): Move => {
-    const { cost, mass } = partsList(parts, units);
-    return { id: own, name, changes: of, parts, cost, mass };
-  };
-  const whole = made(id, candidate.name, changes, candidate.parts ?? []);
-  const kinds = MOVE_KINDS.filter((kind) => paths.some((path) => kindOf(path) === kind.id));
-  if (kinds.length < 2) return [whole];
-  const single = kinds.flatMap((kind): Move[] => {
-    const parts = (candidate.parts ?? []).filter((part) => part.kind === kind.id);
-    if (parts.length === 0) return [];
-    const own = Object.fromEntries(
-      Object.entries(changes).filter(([path]) => kindOf(path) === kind.id),
-    );
-    return [made(`${id}.${kind.id}`, `${kind.label} of “${candidate.name}”`, own, parts)];
-  });
-  return [whole, ...single];
+const SHORT = 28;
+
+/** A kind of change is named alone; where two candidates have one each, also by its candidate. */
+function toldApart({ name, of }: Found, all: readonly Found[]): string {
+  if (of === undefined || all.filter((other) => other.name === name).length === 1) return name;
+  return `${name}, of “${of.length > SHORT ? `${of.slice(0, SHORT).trimEnd()}…` : of}”`;
 }
 
 /** Whether two moves can be made together: none changes what the other does. */

@@ -3,7 +3,7 @@ import { LEAST_GAIN, limiting, type Limiting, type Target } from '$lib/solver/lo
 import { steadyIn } from '$lib/solver/loop/steady';
 import { warmUp } from '$lib/solver/loop/warmUp';
 import { nonDominated } from '$lib/solver/plan/front';
-import { assess, chargeAtEndOf, judged, lastPull, type Assessed, type Judge } from './assess';
+import { assess, chargeAtEndOf, judgedOf, lastPull, type Assessed, type Judge } from './assess';
 import { combinations, type Combinations, type Progress, type Tried } from './combine';
 import { evaluate, evaluateAside, requestOf, sideWith, type Side } from './evaluate';
 import { movesOf, together, type Move } from './moves';
@@ -99,7 +99,7 @@ export function* upgradeStudy(job: Job): Generator<Progress, UpgradeStudy> {
     limits.push(limitsOf(side, judge));
   }
   const sideOf = kept(job, moves, asFound);
-  const solve = (set: readonly number[]) => judged(judge, assess(sideOf(set)));
+  const solve = (set: readonly number[]) => judgedOf(sideOf(set), judge);
   const { tried, capped }: Combinations = yield* combinations(moves, budget ?? Infinity, solve);
   const best = worthwhile(tried);
   return {

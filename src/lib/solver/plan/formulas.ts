@@ -1,54 +1,30 @@
 /** Lines of a plan: what a change costs and weighs, and what each degree of it costs. */
 import { defineFormula, type Formula, type Term } from '../formula';
-import type { Quantity } from '../quantity';
 import { SOURCES } from '../sources';
 
 const money = (tex: string, name: string): Term => ({ tex, quantity: 'money', name });
 const mass = (tex: string, name: string): Term => ({ tex, quantity: 'mass', name });
 const amps = (tex: string, name: string): Term => ({ tex, quantity: 'current', name });
 const temperature = (tex: string, name: string): Term => ({ tex, quantity: 'temperature', name });
-const PIECES: Term = { tex: 'n', quantity: 'ratio', name: 'pieces, or lengths, of it' };
-
-/** One row of a parts list. */
-export const rowCost = defineFormula({
-  id: 'plan.row-cost',
-  expr: 'n * p',
-  gives: money('c', 'cost of this row'),
-  terms: { n: PIECES, p: money('p', 'price of one') },
-  source: SOURCES.definition,
-});
-
-export const rowMass = defineFormula({
-  id: 'plan.row-mass',
-  expr: 'n * m',
-  gives: mass('m_r', 'mass of this row'),
-  terms: { n: PIECES, m: mass('m_1', 'mass of one') },
-  source: SOURCES.definition,
-});
-
 const sums = new Map<string, Formula>();
 
-/** Sum of `count` rows. */
-function together(
+/** A sum over `count` rows, made once. */
+function rows(
   id: string,
   count: number,
+  expr: (row: number) => string,
   gives: Term,
-  row: { readonly tex: string; readonly quantity: Quantity; readonly name: string },
+  terms: (row: number) => Readonly<Record<string, Term>>,
 ): Formula {
-  const key = `${id} ${count}`;
+  const key = `${id} ${count} ${JSON.stringify(terms(1))}`;
   let sum = sums.get(key);
   if (!sum) {
-    const keys = Array.from({ length: count }, (_, i) => `x_${i + 1}`);
+    const each = Array.from({ length: count }, (_, i) => i + 1);
     sum = defineFormula({
       id,
-      expr: keys.join(' + '),
+      expr: each.map(expr).join(' + '),
       gives,
-      terms: Object.fromEntries(
-        keys.map((k, i) => [
-          k,
-          { ...row, tex: `${row.tex}_{${i + 1}}`, name: `${row.name} ${i + 1}` },
-        ]),
-      ),
+      terms: Object.assign({}, ...each.map(terms)) as Record<string, Term>,
       source: SOURCES.definition,
     });
     sums.set(key, sum);
@@ -56,13 +32,57 @@ function together(
   return sum;
 }
 
-/** Cost of a parts list of `count` rows. */
-export const costTogether = (count: number): Formula =>
-  together('plan.cost', count, money('C', 'cost of the parts'), money('c', 'row'));
+/** Pieces are counted; lengths and the like need not be whole. */
+const pieces = (row: number, whole: boolean): Term => ({
+  tex: `n_{${row}}`,
+  quantity: whole ? 'count' : 'ratio',
+  name: `pieces, or lengths, in row ${row}`,
+});
 
-/** Mass of a parts list of `count` rows. */
+/** Cost of `count` rows of a parts list. */
+export const rowsCost = (count: number, whole: boolean): Formula =>
+  rows(
+    'plan.rows-cost',
+    count,
+    (i) => `n_${i} * p_${i}`,
+    money('C', 'cost of these parts'),
+    (i) => ({
+      [`n_${i}`]: pieces(i, whole),
+      [`p_${i}`]: money(`p_{${i}}`, `price of one in row ${i}`),
+    }),
+  );
+
+/** Mass of `count` rows of a parts list. */
+export const rowsMass = (count: number, whole: boolean): Formula =>
+  rows(
+    'plan.rows-mass',
+    count,
+    (i) => `n_${i} * m_${i}`,
+    mass('m_p', 'mass of these parts'),
+    (i) => ({
+      [`n_${i}`]: pieces(i, whole),
+      [`m_${i}`]: mass(`m_{${i}}`, `mass of one in row ${i}`),
+    }),
+  );
+
+/** Several such sums together. */
+export const costTogether = (count: number): Formula =>
+  rows(
+    'plan.cost',
+    count,
+    (i) => `C_${i}`,
+    money('C', 'cost of the parts'),
+    (i) => ({ [`C_${i}`]: money(`C_{${i}}`, `sum ${i} above`) }),
+  );
+
 export const massTogether = (count: number): Formula =>
-  together('plan.parts-mass', count, mass('m_p', 'mass of the parts'), mass('m', 'row'));
+  rows(
+    'plan.parts-mass',
+    count,
+    (i) => `m_${i}`,
+    mass('m_p', 'mass of the parts'),
+    (i) => ({ [`m_${i}`]: mass(`m_{p${i}}`, `sum ${i} above`) }),
+  );
 
 /** Liquid that a change adds. */
 export const liquidAdded = defineFormula({

@@ -1,0 +1,117 @@
+/** A choice to be made: the loop as found or one candidate, with what it leads to and what it costs. */
+import { assess, judged, type Assessed, type Judge } from '$lib/job/assess';
+import type { Evaluated, Side } from '$lib/job/evaluate';
+import { partsList, type PartsList } from '$lib/job/partsList';
+import { candidatesOf, candidateSides, type UpgradeStudy } from '$lib/job/upgrades';
+import { LEAST_GAIN } from '$lib/solver/loop/limiting';
+import * as plan from '$lib/solver/plan/formulas';
+
+export interface Choice {
+  /** `found`, `hand`, or `aside-1` … */
+  readonly id: string;
+  readonly name: string;
+  readonly is: Assessed;
+  /** Null: the loop as found, to which nothing is bought. */
+  readonly parts: PartsList | null;
+  /** What it is compared with; null where that is not known. */
+  readonly found: Assessed | null;
+}
+
+/** Nothing listed: nothing known of its cost. */
+export const NO_PARTS: PartsList = partsList([], 'US');
+
+const AS_FOUND = 'As found';
+
+/** The choice that one side is. */
+export function choiceOf(side: Side, all?: Evaluated): Choice {
+  if (side.id === 'asFound') {
+    return { id: 'found', name: AS_FOUND, is: assessed(side), parts: null, found: null };
+  }
+  const own = all?.job.candidate;
+  return {
+    id: 'hand',
+    name: own?.name ?? 'Candidate',
+    is: assessed(side),
+    parts: own ? partsList(own.parts, all.job.header.units) : NO_PARTS,
+    found: all ? assessed(all.asFound) : null,
+  };
+}
+
+/** Candidates put aside as choices, as studied. */
+export function asideChoices({ job }: Evaluated, study: UpgradeStudy): readonly Choice[] {
+  const first = job.candidate ? 1 : 0;
+  return candidatesOf(job)
+    .slice(first)
+    .map(({ name, parts }, i) => ({
+      id: `aside-${i + 1}`,
+      name,
+      is: study.candidates[first + i]!,
+      parts: partsList(parts, job.header.units),
+      found: study.found,
+    }));
+}
+
+/** Every choice there is, as found first. */
+export function choicesOf(all: Evaluated, study: UpgradeStudy): readonly Choice[] {
+  const hand = all.candidate ? [choiceOf(all.candidate, all)] : [];
+  return [choiceOf(all.asFound, all), ...hand, ...asideChoices(all, study)];
+}
+
+/** The sides behind them, in the same order. */
+export const choiceSides = (all: Evaluated): readonly Side[] => [
+  all.asFound,
+  ...candidateSides(all.job),
+];
+
+const known = new WeakMap<Side, Assessed>();
+
+function assessed(side: Side): Assessed {
+  let found = known.get(side);
+  if (!found) known.set(side, (found = assess(side)));
+  return found;
+}
+
+/** Degrees it takes off; null where either temperature is not known. */
+export function gainOf({ is, found }: Choice, judge: Judge): number | null {
+  const T_now = found && judged(judge, found);
+  const T_with = judged(judge, is);
+  return T_now === null || T_with === null ? null : plan.gainFormula.value({ T_now, T_with });
+}
+
+/** Whether it takes off more than a thermometer would show. */
+export const takesOff = (gain: number | null): gain is number => gain !== null && gain > LEAST_GAIN;
+
+export const costOf = ({ parts }: Choice): number | null => parts && parts.cost;
+
+export function costPerDegree(choice: Choice, judge: Judge): number | null {
+  const C = costOf(choice);
+  const dT = gainOf(choice, judge);
+  return C === null || !takesOff(dT) ? null : plan.costPerDegreeFormula.value({ C, dT });
+}
+
+/** Current of the pump; null where it stands still. */
+export const pumpCurrentOf = ({ is: { pumpPower: P, pumpVolts: U } }: Choice): number | null =>
+  P === null || U === null || !(U > 0) ? null : plan.pumpCurrent.value({ P, U });
+
+/** Pump and fans; null where one of them is not known. */
+export function currentOf(choice: Choice): number | null {
+  const I_p = pumpCurrentOf(choice);
+  const { fans: N, fanCurrent: I_f } = choice.is;
+  if (I_p === null || (N > 0 && I_f === null)) return null;
+  return plan.currentTogether.value({ I_p, N, I_f: I_f ?? 0 });
+}
+
+/** Liquid that it adds; null where either volume is not known. */
+export function liquidAddedBy({ is, found }: Choice): number | null {
+  const { liquidVolume: V_c, liquidDensity: rho } = is;
+  const V_f = found && found.liquidVolume;
+  return V_c === null || V_f === null || rho === null
+    ? null
+    : plan.liquidAdded.value({ rho, V_c, V_f });
+}
+
+export function massAddedBy(choice: Choice): number | null {
+  const m_p = choice.parts && choice.parts.mass;
+  const m_l = liquidAddedBy(choice);
+  return m_p === null || m_l === null ? null : plan.massAdded.value({ m_p, m_l });
+}

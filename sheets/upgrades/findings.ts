@@ -1,0 +1,180 @@
+/** What the choices mean, in plain words: which to do first, what limits, what is not known. */
+import type { Judge } from '$lib/job/assess';
+import type { Move } from '$lib/job/moves';
+import type { UpgradeStudy } from '$lib/job/upgrades';
+import { LOADS } from '$lib/solver/loop/limitingParts';
+import type { Limiting } from '$lib/solver/loop/limiting';
+import { q, say, type Finding } from '../types';
+import { costOf, costPerDegree, gainOf, takesOff, type Choice } from './choice';
+import { capital, JUDGED, PART, short } from './words';
+
+/** What limits a side, and what comes next. */
+export function limitFindings(limits: Limiting | null, judge: Judge): Finding[] {
+  if (!limits) return [];
+  const parts = limits.parts.filter(({ part }) => !LOADS.includes(part));
+  const [first, second] = parts;
+  if (limits.part === null || !first) {
+    return [
+      {
+        code: 'nothing-limits',
+        level: 'info',
+        sentence: say`No single part limits the charge air ${JUDGED[judge]}: the next size of none takes off as much as a thermometer shows.`,
+      },
+    ];
+  }
+  const { name, verb, more } = PART[first.part];
+  return [
+    {
+      code: 'limits',
+      level: 'info',
+      sentence: [
+        ...say`${capital(name)} ${verb} the charge air ${JUDGED[judge]}: ${more} would take off ${q(first.gain, 'temperatureDifference')}`,
+        ...(second && takesOff(second.gain)
+          ? say`; next ${PART[second.part].name} with ${q(second.gain, 'temperatureDifference')}.`
+          : ['.']),
+      ],
+    },
+  ];
+}
+
+/** What must be told of one choice. */
+export function ownFindings(choice: Choice): Finding[] {
+  const { is, parts } = choice;
+  const found: Finding[] = [];
+  if (is.problem !== null) {
+    found.push({
+      code: 'unsolved',
+      level: 'act',
+      sentence: say`This loop cannot be solved: ${is.problem}`,
+    });
+  }
+  if (is.trouble) found.push({ code: is.trouble, level: 'act', sentence: TROUBLE[is.trouble] });
+  if (is.feed !== null && is.feed < 0) {
+    found.push({
+      code: 'feed-over',
+      level: 'act',
+      sentence: say`The pump draws more than its fuse or breaker holds hot: it will open on the road, see sheet 8, pump feed.`,
+    });
+  }
+  if (parts && parts.cost === null) {
+    found.push({
+      code: 'cost-unknown',
+      level: 'watch',
+      sentence:
+        parts.rows.length === 0
+          ? say`No part is listed for this candidate, so what it costs is not known and no degree of it has a price. List its parts below.`
+          : say`${q(parts.unpriced, 'count')} of ${q(parts.rows.length, 'count')} parts have no price: the cost is not known, and the candidate is left out where money is compared.`,
+    });
+  }
+  return found;
+}
+
+const TROUBLE = {
+  'no-flow': say`The pump moves nothing: the charge air is not cooled, whatever else is bought.`,
+  boils: say`The liquid boils before the loop settles or the drive ends.`,
+  freezes: say`The liquid freezes before the loop settles or the drive ends.`,
+} as const;
+
+/** Which to do first, of all that one could do. */
+export function firstFindings(choices: readonly Choice[], judge: Judge): Finding[] {
+  const candidates = choices.filter(({ parts }) => parts !== null);
+  if (candidates.length === 0) {
+    return [
+      {
+        code: 'no-candidates',
+        level: 'info',
+        sentence: say`Nothing is planned yet. Plan a change beside the loop as found, put it aside, and plan another: every one is then compared here.`,
+      },
+    ];
+  }
+  const priced = candidates.flatMap((choice) => {
+    const per = costPerDegree(choice, judge);
+    return per === null ? [] : [{ choice, per }];
+  });
+  const idle = candidates.filter((choice) => {
+    const gain = gainOf(choice, judge);
+    return gain !== null && !takesOff(gain);
+  });
+  const found: Finding[] = [];
+  const order = priced.sort((a, b) => a.per - b.per);
+  const [first, second] = order;
+  if (first) {
+    found.push({
+      code: 'first',
+      level: 'good',
+      sentence: [
+        ...say`For the money do “${short(first.choice.name, 60)}” first: ${q(costOf(first.choice)!, 'money')} take off ${q(gainOf(first.choice, judge)!, 'temperatureDifference')} ${JUDGED[judge]}, ${q(first.per, 'costPerDegree')}`,
+        ...(second
+          ? say`; then “${short(second.choice.name, 60)}” at ${q(second.per, 'costPerDegree')}.`
+          : ['.']),
+      ],
+    });
+  }
+  const most = candidates
+    .filter((choice) => takesOff(gainOf(choice, judge)))
+    .sort((a, b) => gainOf(b, judge)! - gainOf(a, judge)!)[0];
+  if (most && most !== first?.choice) {
+    found.push({
+      code: 'most',
+      level: 'info',
+      sentence: say`Of the candidates as they stand “${short(most.name, 60)}” takes most off: ${q(gainOf(most, judge)!, 'temperatureDifference')}.`,
+    });
+  }
+  if (idle.length > 0) {
+    const names = idle.map(({ name }) => `“${short(name, 40)}”`).join(', ');
+    found.push({
+      code: 'no-help',
+      level: 'watch',
+      sentence: say`${names} ${idle.length === 1 ? 'takes' : 'take'} nothing off ${JUDGED[judge]}: what ${idle.length === 1 ? 'it mends' : 'they mend'} does not limit there${judge === 'cruise' ? '. Judge them by the pull before saying no' : ''}.`,
+    });
+  }
+  return found;
+}
+
+/** The best that the budget allows. */
+export function budgetFindings(study: UpgradeStudy, moves: readonly Move[]): Finding[] {
+  const { best, budget, capped, steps, judge } = study;
+  const found: Finding[] = [];
+  const start = steps[0];
+  const last = steps.at(-1);
+  if (best && start && last) {
+    const names = best.moves.map((i) => `“${short(moves[i]!.name, 40)}”`).join(' with ');
+    const then = last.limits && last.limits.part;
+    found.push({
+      code: 'best-within',
+      level: 'good',
+      sentence: [
+        ...(budget === null ? ['Of all combinations '] : say`Within ${q(budget, 'money')} `),
+        ...say`the best is ${names}: ${q(best.cost, 'money')}, and the charge air ${JUDGED[judge]} goes from ${q(start.T, 'temperature')} to ${q(best.T, 'temperature')}.`,
+        ...(then ? [` With it ${PART[then].name} ${PART[then].verb}.`] : []),
+      ],
+    });
+  } else if (moves.some(({ cost }) => cost !== null)) {
+    found.push({
+      code: 'none-within',
+      level: 'watch',
+      sentence: [
+        ...(budget === null
+          ? ['No combination']
+          : say`No combination within ${q(budget, 'money')}`),
+        ...say` takes degrees off the charge air ${JUDGED[judge]}.`,
+      ],
+    });
+  }
+  if (capped) {
+    found.push({
+      code: 'capped',
+      level: 'info',
+      sentence: say`There are more combinations than could be tried: beyond ${q(study.tried.length, 'count')} only the best was built on, move by move, so a better one may exist.`,
+    });
+  }
+  const unpriced = moves.filter(({ cost }) => cost === null);
+  if (unpriced.length > 0) {
+    found.push({
+      code: 'unpriced',
+      level: 'watch',
+      sentence: say`${unpriced.map(({ name }) => `“${short(name, 40)}”`).join(', ')} ${unpriced.length === 1 ? 'has' : 'have'} no known cost and ${unpriced.length === 1 ? 'is' : 'are'} left out of the combinations.`,
+    });
+  }
+  return found;
+}

@@ -1,0 +1,187 @@
+/** Lines of one choice: parts, mass, degrees, and what each degree costs. */
+import type { Judge } from '$lib/job/assess';
+import type { PartRow } from '$lib/job/partsList';
+import type { Note } from '$lib/solver/errors';
+import { formulaLine, type Formula, type FormulaLine, type Line } from '$lib/solver/formula';
+import type { Limiting } from '$lib/solver/loop/limiting';
+import * as plan from '$lib/solver/plan/formulas';
+import { gainOf, liquidAddedBy, pumpCurrentOf, takesOff, type Choice } from './choice';
+import { capital, JUDGED, PART } from './words';
+
+const SETTLED: Note = {
+  code: 'settled',
+  message: 'Where a loop settles is found on sheet 1, loop balance; its drive on sheet 6.',
+};
+const AGAIN: Note = {
+  code: 'solved-again',
+  message: 'The whole loop is solved again with that one part grown.',
+};
+
+/** So many rows of a parts list can be read in one formula. */
+const READABLE = 4;
+
+/** Every line of a choice; `prefix` keeps apart what several of them have in common. */
+export function choiceLines(choice: Choice, judge: Judge, prefix = ''): Line[] {
+  const named = (text: string) => (prefix === '' ? text : `“${choice.name}”: ${lower(text)}`);
+  const parts = choice.parts;
+  const cost = parts && parts.cost !== null ? listLines(parts.rows, 'price', prefix, named) : null;
+  const mass = parts && parts.mass !== null ? listLines(parts.rows, 'mass', prefix, named) : null;
+  return [
+    ...currentLines(choice, prefix, named),
+    ...(cost?.lines ?? []),
+    ...(mass?.lines ?? []),
+    ...massLines(choice, mass?.total ?? null, prefix, named),
+    ...gainLines(choice, judge, cost?.total ?? null, prefix, named),
+  ];
+}
+
+type Named = (text: string) => string;
+
+const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** Count times price (or mass), a few rows a line, and their sum. */
+function listLines(
+  rows: readonly PartRow[],
+  key: 'price' | 'mass',
+  prefix: string,
+  named: Named,
+): { lines: FormulaLine[]; total: number } {
+  const [of, sum, word] =
+    key === 'price'
+      ? ([plan.rowsCost, plan.costTogether, 'cost'] as const)
+      : ([plan.rowsMass, plan.massTogether, 'parts-mass'] as const);
+  const some: FormulaLine[] = [];
+  for (let from = 0; from < rows.length; from += READABLE) {
+    const chunk = rows.slice(from, from + READABLE);
+    const whole = chunk.every(({ count }) => Number.isInteger(count));
+    const formula: Formula = of(chunk.length, whole);
+    const x = Object.fromEntries(
+      chunk.flatMap((row, i) => [
+        [`n_${i + 1}`, row.count!],
+        [`${key === 'price' ? 'p' : 'm'}_${i + 1}`, row[key]!],
+      ]),
+    );
+    const names = chunk.map(({ what }, i) => what || `row ${from + i + 1}`).join('; ');
+    some.push(
+      formulaLine(formula, x, {
+        id: `${prefix}${word}-rows-${from + 1}`,
+        statement: named(`${key === 'price' ? 'Cost' : 'Mass'} of: ${names}`),
+      }),
+    );
+  }
+  if (some.length === 1) return { lines: some, total: some[0]!.value };
+  const x = Object.fromEntries(
+    some.map(({ value }, i) => [`${key === 'price' ? 'C' : 'm'}_${i + 1}`, value]),
+  );
+  const total = formulaLine(sum(some.length), x, {
+    id: `${prefix}${word}`,
+    statement: named(`${key === 'price' ? 'Cost' : 'Mass'} of all its parts`),
+  });
+  return { lines: [...some, total], total: total.value };
+}
+
+function currentLines(choice: Choice, prefix: string, named: Named): Line[] {
+  const { pumpPower: P, pumpVolts: U, fans: N, fanCurrent: I_f } = choice.is;
+  if (pumpCurrentOf(choice) === null) return [];
+  const pump = formulaLine(
+    plan.pumpCurrent,
+    { P: P!, U: U! },
+    { id: `${prefix}pump-current`, statement: named('Current of the pump') },
+  );
+  if (I_f === null) return [pump];
+  return [
+    pump,
+    formulaLine(
+      plan.currentTogether,
+      { I_p: pump.value, N, I_f },
+      {
+        id: `${prefix}current`,
+        statement: named('Current of pump and fans'),
+        why: 'The alternator and the wires must carry it all the time the loop runs.',
+      },
+    ),
+  ];
+}
+
+function massLines(choice: Choice, m_p: number | null, prefix: string, named: Named): Line[] {
+  if (liquidAddedBy(choice) === null) return [];
+  const { is, found } = choice;
+  const liquid = formulaLine(
+    plan.liquidAdded,
+    { rho: is.liquidDensity!, V_c: is.liquidVolume!, V_f: found!.liquidVolume! },
+    {
+      id: `${prefix}liquid-added`,
+      statement: named('Liquid that it adds'),
+      notes: [
+        {
+          code: 'volumes',
+          message: 'Volumes of tank, cores and hoses together, see sheet 5, reservoir.',
+        },
+      ],
+    },
+  );
+  if (m_p === null) return [liquid];
+  return [
+    liquid,
+    formulaLine(
+      plan.massAdded,
+      { m_p, m_l: liquid.value },
+      { id: `${prefix}mass-added`, statement: named('Mass added') },
+    ),
+  ];
+}
+
+function gainLines(
+  choice: Choice,
+  judge: Judge,
+  C: number | null,
+  prefix: string,
+  named: Named,
+): Line[] {
+  if (gainOf(choice, judge) === null) return [];
+  const { is, found } = choice;
+  const [T_now, T_with] =
+    judge === 'cruise'
+      ? [found!.chargeCruise!, is.chargeCruise!]
+      : [found!.chargePull!, is.chargePull!];
+  const gain = formulaLine(
+    plan.gainFormula,
+    { T_now, T_with },
+    {
+      id: `${prefix}gain`,
+      statement: named(`Degrees it takes off the charge air, ${JUDGED[judge]}`),
+      notes: [SETTLED],
+    },
+  );
+  if (C === null || !takesOff(gain.value)) return [gain];
+  return [
+    gain,
+    formulaLine(
+      plan.costPerDegreeFormula,
+      { C, dT: gain.value },
+      {
+        id: `${prefix}per-degree`,
+        statement: named('Cost of each of these degrees'),
+        why: 'What lets a cheap wire be compared with a dear exchanger.',
+      },
+    ),
+  ];
+}
+
+/** So many parts are worth a line. */
+const TOLD = 4;
+
+/** What the next size of each part would take off, the greatest first. */
+export const limitLines = ({ T, parts }: Limiting, judge: Judge): Line[] =>
+  parts.slice(0, TOLD).map(({ part, T: T_with }) =>
+    formulaLine(
+      plan.gainFormula,
+      { T_now: T, T_with },
+      {
+        id: `limit-${part}`,
+        statement: `Degrees that the next size of ${PART[part].name} would take off the charge air, ${JUDGED[judge]}`,
+        why: `${capital(PART[part].more)}: the part that takes most off is the one that limits.`,
+        notes: [AGAIN],
+      },
+    ),
+  );

@@ -1,0 +1,72 @@
+/** The way to the best that the budget allows, step by step. */
+import type { Move } from '$lib/job/moves';
+import type { UpgradeStudy } from '$lib/job/upgrades';
+import type { Limiting } from '$lib/solver/loop/limiting';
+import { formulaLine, type Line } from '$lib/solver/formula';
+import * as plan from '$lib/solver/plan/formulas';
+import { q, say, type Sentence } from '../types';
+import { capital, JUDGED, PART } from './words';
+
+export interface StepWords {
+  readonly id: string;
+  readonly sentence: Sentence;
+}
+
+/** Each step in a sentence: what is done, what it brings for how much, what limits then. */
+export function stepWords({ steps, judge }: UpgradeStudy, moves: readonly Move[]): StepWords[] {
+  return steps.map(({ move, T, limits }, i) => {
+    const then = nowLimits(limits);
+    if (move === null) {
+      return {
+        id: 'start',
+        sentence: [
+          ...say`As found: charge air at ${q(T, 'temperature')}, ${JUDGED[judge]}.`,
+          ...then,
+        ],
+      };
+    }
+    const { name, cost } = moves[move]!;
+    const before = steps[i - 1]!.T;
+    const gain = plan.gainFormula.value({ T_now: before, T_with: T });
+    return {
+      id: `${i}`,
+      sentence: [
+        ...say`${name}, ${q(cost!, 'money')}: takes off ${q(gain, 'temperatureDifference')} and leaves ${q(T, 'temperature')}.`,
+        ...then,
+      ],
+    };
+  });
+}
+
+/** What limits, and by how much; nothing where no part does. */
+export function nowLimits(limits: Limiting | null): Sentence {
+  if (!limits) return [];
+  if (limits.part === null) return [' No single part limits then.'];
+  const first = limits.parts.find(({ part }) => part === limits.part)!;
+  const { name, verb } = PART[limits.part];
+  return say` ${capital(name)} ${verb} then: the next size takes off ${q(first.gain, 'temperatureDifference')}.`;
+}
+
+/** The same as lines. */
+export const stepLines = ({ steps, judge }: UpgradeStudy, moves: readonly Move[]): Line[] =>
+  steps.flatMap(({ move, T }, i) => {
+    if (move === null) return [];
+    const { name, cost } = moves[move]!;
+    const gain = formulaLine(
+      plan.gainFormula,
+      { T_now: steps[i - 1]!.T, T_with: T },
+      {
+        id: `step-${i}-gain`,
+        statement: `Step ${i} of the best within the budget, “${name}”: degrees off the charge air, ${JUDGED[judge]}`,
+      },
+    );
+    if (!(gain.value > 0)) return [gain];
+    return [
+      gain,
+      formulaLine(
+        plan.costPerDegreeFormula,
+        { C: cost!, dT: gain.value },
+        { id: `step-${i}-per-degree`, statement: `Step ${i}: cost of each of these degrees` },
+      ),
+    ];
+  });
