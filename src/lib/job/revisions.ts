@@ -9,8 +9,16 @@ import { LONGEST_NOTE, LONGEST_TEXT } from './limits';
 import { emptyJob, type Candidate, type Entries, type Job, type SideId } from './types';
 import { own, resolve, type Value } from './values';
 
+/** What is kept of a result. */
+export type ResultKept = Pick<
+  RevisionResult,
+  'sheet' | 'id' | 'name' | 'side' | 'quantity' | 'value'
+>;
+
 /** What two states are compared by. */
-export type JobStateKept = Pick<Revision, 'asFound' | 'candidate' | 'results'>;
+export type JobStateKept = Pick<Revision, 'asFound' | 'candidate'> & {
+  readonly results: readonly ResultKept[];
+};
 
 export interface RevisionWords {
   readonly date: string;
@@ -37,7 +45,7 @@ export function keepRevision(
   job: Job,
   state: Job,
   words: RevisionWords,
-  results: readonly RevisionResult[],
+  results: readonly ResultKept[],
 ): Job {
   if (isFull(job)) return job;
   const revision: Revision = {
@@ -169,6 +177,15 @@ export interface MovedResult {
   readonly after: number | null;
 }
 
+/** A share or a ratio this small is the rounding of a sum that should be nought. */
+const NOUGHT = 1e-9;
+
+function printOf(si: number | null, quantity: Quantity, system: UnitSystem): string {
+  if (si === null) return 'no value';
+  const nought = SI_UNIT[quantity] === '' && Math.abs(si) < NOUGHT;
+  return showQuantity(nought ? 0 : si, quantity, system);
+}
+
 const isQuantity = (text: string): text is Quantity => Object.hasOwn(SI_UNIT, text);
 
 /**
@@ -176,19 +193,18 @@ const isQuantity = (text: string): text is Quantity => Object.hasOwn(SI_UNIT, te
  * states worked out is no move; the same result on a second sheet is told once.
  */
 export function movedResults(
-  before: readonly RevisionResult[],
-  after: readonly RevisionResult[],
+  before: readonly ResultKept[],
+  after: readonly ResultKept[],
   system: UnitSystem,
 ): MovedResult[] {
-  const keyOf = ({ sheet, id, side }: RevisionResult) => JSON.stringify([sheet, id, side]);
+  const keyOf = ({ sheet, id, side }: ResultKept) => JSON.stringify([sheet, id, side]);
   const were = new Map(before.map((result) => [keyOf(result), result]));
   const told = new Set<string>();
   return after.flatMap((now) => {
     const was = were.get(keyOf(now));
     if (!was || !isQuantity(now.quantity) || was.quantity !== now.quantity) return [];
     const { sheet, id, name, side, quantity } = now;
-    const print = (si: number | null) =>
-      si === null ? 'no value' : showQuantity(si, quantity, system);
+    const print = (si: number | null) => printOf(si, quantity, system);
     const prints = [print(was.value), print(now.value)];
     const once = JSON.stringify([side, name, ...prints]);
     if (prints[0] === prints[1] || told.has(once)) return [];

@@ -190,7 +190,7 @@ export interface TitleFacts {
   readonly date: string;
   readonly by: string;
   readonly checkedBy: string;
-  /** Position of this sheet and the number of sheets in the folder. */
-  readonly sheet: number;
+  /** Position of this sheet in the folder, null where it is not in it, and how many sheets that has. */
+  readonly place: number | null;
   readonly of: number;
 }
