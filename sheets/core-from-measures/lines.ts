@@ -38,11 +38,19 @@ function areaLines(core: MeasuredCore): Line[] {
         why: 'Whole tubes are counted, with fins outside at both ends.',
       }),
     ),
-    formulaLine(formulas.finAreaFormula, { n_f, L, N, F_l, T_d }, at('fin-area', 'fin area')),
+    formulaLine(
+      formulas.finAreaFormula,
+      { n_f, L, N, F_l, T_d },
+      at('fin-area', 'fin area', {
+        why: 'Air gives up heat to this, so it is mostly what is paid for in a core.',
+      }),
+    ),
     formulaLine(
       formulas.bareAreaFormula,
       { N, L, T_d, n_f, delta },
-      at('bare-area', 'tube area between the fins'),
+      at('bare-area', 'tube area between the fins', {
+        why: 'The rest of the surface: always at full temperature, as no fin has to carry its heat.',
+      }),
     ),
     formulaLine(
       formulas.freeAreaFormula,
@@ -65,23 +73,33 @@ function airLines(core: MeasuredCore): Line[] {
     formulaLine(
       formulas.massVelocityFormula,
       { m: point.airMassFlow, A_c: s.freeFlowArea },
-      at('mass-velocity', 'air per area it flows through'),
+      at('mass-velocity', 'air per area it flows through', {
+        why: 'Faster between the fins means more heat per area, and more pressure asked of the fans.',
+      }),
     ),
     formulaLine(
       formulas.airReynolds,
       { G, L_r: air.length, mu: airViscosity(T) },
-      at('air-reynolds', 'Reynolds number of the air', { notes: [AIR_PROPERTIES] }),
+      at('air-reynolds', 'Reynolds number of the air', {
+        why: 'The correlations hold only for a range of it; outside they are a guess.',
+        notes: [AIR_PROPERTIES],
+      }),
     ),
     colburnLine(core),
     formulaLine(
       formulas.coefficientFromColburn,
       { j: air.j, G, c_p: airCp(T), Pr: prandtl(T) },
-      at('air-coefficient', 'heat transfer coefficient of the air', { notes: [AIR_PROPERTIES] }),
+      at('air-coefficient', 'heat transfer coefficient of the air', {
+        why: 'What louvers buy: two to three times that of plain fins.',
+        notes: [AIR_PROPERTIES],
+      }),
     ),
     formulaLine(
       formulas.finParameter,
       { h: air.h, k: g.conductivity, delta: g.finThickness, F_l: g.finHeight },
-      at('fin-parameter', 'how hard a fin is worked'),
+      at('fin-parameter', 'how hard a fin is worked', {
+        why: 'It tells whether thicker fins would pay: below about a half they would not.',
+      }),
     ),
     formulaLine(
       formulas.finEfficiencyFormula,
@@ -93,12 +111,16 @@ function airLines(core: MeasuredCore): Line[] {
     formulaLine(
       formulas.surfaceEfficiencyFormula,
       { ...areas, eta_f: air.finEfficiency },
-      at('surface-efficiency', 'share of all the surface that works'),
+      at('surface-efficiency', 'share of all the surface that works', {
+        why: 'Area that does not work still blocks air: near one, the fins are well chosen.',
+      }),
     ),
     formulaLine(
       formulas.airConductanceFormula,
       { ...areas, eta_o: air.surfaceEfficiency, h: air.h },
-      at('air-conductance', 'conductance of the air side'),
+      at('air-conductance', 'conductance of the air side', {
+        why: 'Mostly the weak side of the core: what is gained here is gained by the whole.',
+      }),
     ),
     ...frictionLines(core),
     formulaLine(
@@ -146,7 +168,10 @@ function colburnLine(core: MeasuredCore): Line {
           T_p: fin.tubePitch,
           delta: fin.finThickness,
         },
-        at('colburn', 'Colburn factor of its louvered fins', { notes }),
+        at('colburn', 'Colburn factor of its louvered fins', {
+          why: 'The part of the answer that comes from wind tunnels, good to about 15 %.',
+          notes,
+        }),
       );
     }
     case 'offset-strip': {
@@ -154,7 +179,10 @@ function colburnLine(core: MeasuredCore): Line {
       return formulaLine(
         formulas.stripColburn,
         { Re, a: r.spacingOverHeight, d: r.thicknessOverStrip, g: r.thicknessOverSpacing },
-        at('colburn', 'Colburn factor of its offset strips', { notes }),
+        at('colburn', 'Colburn factor of its offset strips', {
+          why: 'The part of the answer that comes from wind tunnels, good to about 20 %.',
+          notes,
+        }),
       );
     }
     case 'plain':
@@ -162,6 +190,7 @@ function colburnLine(core: MeasuredCore): Line {
         formulas.ductColburn,
         { Nu: plainNusselt(made.air, prandtl(point.airInlet)), Re, Pr: prandtl(point.airInlet) },
         at('colburn', 'Colburn factor of its plain fins', {
+          why: 'Plain passages are known well; they also pass the least heat.',
           notes: [
             ...notes,
             {
@@ -175,6 +204,9 @@ function colburnLine(core: MeasuredCore): Line {
   }
 }
 
+const FRICTION_WHY =
+  'Louvers that pass more heat also drag more air: this is the other side of the bargain.';
+
 function frictionLines(core: MeasuredCore): Line[] {
   const { geometry: g, made } = core;
   const { Re } = made.air;
@@ -183,7 +215,9 @@ function frictionLines(core: MeasuredCore): Line[] {
     const fin = louveredFinOf(g, made.surfaces);
     return formulas
       .louverFriction(Re, fin)
-      .map(({ key, says, formula, x }) => formulaLine(formula, x, at(key, says)));
+      .map(({ key, says, formula, x }) =>
+        formulaLine(formula, x, at(key, says, { why: FRICTION_WHY })),
+      );
   }
   if (g.fin.kind === 'offset-strip') {
     const r = offsetStripRatios(offsetStripFinOf(g));
@@ -191,7 +225,9 @@ function frictionLines(core: MeasuredCore): Line[] {
       formulaLine(
         formulas.stripFriction,
         { Re, a: r.spacingOverHeight, d: r.thicknessOverStrip, g: r.thicknessOverSpacing },
-        at('friction', 'friction factor of its offset strips'),
+        at('friction', 'friction factor of its offset strips', {
+          why: 'It decides how much air the fans get through, and so undoes part of what the strips gain.',
+        }),
       ),
     ];
   }
@@ -209,7 +245,9 @@ function liquidLines(core: MeasuredCore): Line[] {
     formulaLine(
       formulas.tubeVelocity,
       { Q: point.liquidFlow, A_p: s.passArea },
-      at('tube-velocity', 'liquid velocity in its tubes'),
+      at('tube-velocity', 'liquid velocity in its tubes', {
+        why: 'Two passes double it: more heat per area, and about six times the loss.',
+      }),
     ),
     formulaLine(
       formulas.tubeReynolds,
@@ -223,6 +261,7 @@ function liquidLines(core: MeasuredCore): Line[] {
       formulas.tubeCoefficient,
       { Nu: liquid.Nu, k, D: s.tubeDiameter },
       at('tube-coefficient', 'heat transfer coefficient of the liquid', {
+        why: 'In creeping flow it hardly minds the flow: narrow tubes help, a pump does not.',
         notes: [
           ...notes,
           ...liquid.notes,
@@ -237,7 +276,9 @@ function liquidLines(core: MeasuredCore): Line[] {
     formulaLine(
       formulas.tubeConductance,
       { h_l: liquid.h, A_l: s.liquidArea },
-      at('tube-conductance', 'conductance of the liquid side'),
+      at('tube-conductance', 'conductance of the liquid side', {
+        why: 'If it is far above the air side, a larger pump does nothing for this core.',
+      }),
     ),
     formulaLine(
       formulas.tubePressure,
@@ -250,7 +291,10 @@ function liquidLines(core: MeasuredCore): Line[] {
         V,
         V_p: liquid.portVelocity,
       },
-      at('tube-pressure', 'pressure the liquid loses', { notes }),
+      at('tube-pressure', 'pressure the liquid loses', {
+        why: 'The pump must find it: a core with a good figure and a high loss may carry less on the vehicle.',
+        notes,
+      }),
     ),
     formulaLine(
       formulas.coreConductance,

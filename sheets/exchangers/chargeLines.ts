@@ -54,7 +54,10 @@ export function chargeLines(
     formulaLine(
       overallConductance,
       { c: cooler.cleanliness, hA_a: core.hA_air, hA_l: core.hA_liquid },
-      at('ua', 'conductance at these flows'),
+      {
+        ...at('ua', 'conductance at these flows'),
+        why: 'The core in one figure at this duty: it is less at cruise than in the catalogue.',
+      },
     ),
     liquidRateLine(s),
     ...shareLines(at, {

@@ -42,13 +42,18 @@ export function ratingLines({ id, title }: CoreName, core: Core, { rated }: Core
     formulaLine(
       airCapacityRate,
       { m: rating.airMassFlow, c_p: airCp(rating.airInlet) },
-      { ...at('air-rate', 'heat the air carries per degree'), notes: [AIR_PROPERTIES] },
+      {
+        ...at('air-rate', 'heat the air carries per degree'),
+        why: 'A rating at more air than the vehicle has flatters the core.',
+        notes: [AIR_PROPERTIES],
+      },
     ),
     formulaLine(
       liquidCapacityRate,
       { rho: rated.liquid.rho, V: rating.liquidFlow, c_p: rated.liquid.cp },
       {
         ...at('liquid-rate', 'heat the liquid carries per degree'),
+        why: 'A rating with plenty of cold water says little about a small pump and glycol.',
         notes: [liquidProperties(rating.coolant, 'at the rated liquid inlet')],
       },
     ),

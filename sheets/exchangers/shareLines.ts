@@ -62,12 +62,29 @@ export function shareLines(
           formulaLine(
             zoneLiquidRate,
             { ...part },
-            of('liquid-rate', 'heat its liquid carries per degree'),
+            {
+              ...of('liquid-rate', 'heat its liquid carries per degree'),
+              why: 'Its part of the flow: where the air is strong the liquid may run out first.',
+            },
           ),
         ]
       : []),
-    formulaLine(transferUnits, { UA, C_min }, of('ntu', 'transfer units')),
-    formulaLine(capacityRatio, { C_min, C_max }, of('ratio', 'ratio of the two streams')),
+    formulaLine(
+      transferUnits,
+      { UA, C_min },
+      {
+        ...of('ntu', 'transfer units'),
+        why: 'Size against stream: beyond about three, more core brings little.',
+      },
+    ),
+    formulaLine(
+      capacityRatio,
+      { C_min, C_max },
+      {
+        ...of('ratio', 'ratio of the two streams'),
+        why: 'The more alike the streams, the larger a core must be for the same share.',
+      },
+    ),
     formulaLine(effectivenessFormula(relation, state), { NTU, Cr }, last),
   ];
 }

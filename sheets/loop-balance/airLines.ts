@@ -40,7 +40,10 @@ function demandLines(duty: Duty, s: SteadySolution, c: ChargeState): Line[] {
     formulaLine(
       charge.manifoldPressure,
       { p_amb: c.ambientPressure, p_g: duty.manifoldGauge },
-      { statement: 'Manifold pressure, absolute' },
+      {
+        statement: 'Manifold pressure, absolute',
+        why: 'The compressor works from the air of the day up to this, not from gauge zero.',
+      },
     ),
     formulaLine(
       charge.airSpeedDensity,
@@ -76,13 +79,19 @@ function ratioLines(loop: Side['loop'], duty: Duty, c: ChargeState): Line[] {
           formulaLine(
             charge.manifoldPressure,
             { p_amb: c.ambientPressure, p_g: duty.manifoldGauge },
-            { statement: 'Manifold pressure, absolute' },
+            {
+              statement: 'Manifold pressure, absolute',
+              why: 'The compressor works from the air of the day up to this, not from gauge zero.',
+            },
           ),
         ]),
     formulaLine(
       charge.coolerLossAtFlow,
       { dp_r: cooler.airLossRated, m: c.massFlow, m_r: cooler.rating.airMassFlow },
-      { statement: 'Boost lost in the charge cooler' },
+      {
+        statement: 'Boost lost in the charge cooler',
+        why: 'The compressor must make it too, and makes it as heat.',
+      },
     ),
     formulaLine(
       charge.pressureRatioClosed,
@@ -101,14 +110,20 @@ function compressionLines({ site }: Side['loop'], duty: Duty, c: ChargeState): L
   const intake = formulaLine(
     charge.intakeTemperature,
     { T_amb: site.ambientTemperature, dT_i: duty.intakeRise },
-    { statement: 'Fresh air at the intake' },
+    {
+      statement: 'Fresh air at the intake',
+      why: 'Every degree here comes out of the compressor as more than a degree.',
+    },
   );
   const lines: Line[] = [intake];
   if (duty.bypassRise !== null && duty.recirculation > 0) {
     const pass = formulaLine(
       charge.passRise,
       { PR: c.pressureRatio, eta: duty.compressorEfficiency },
-      { statement: 'What one pass through the compressor adds, as a share of its inlet' },
+      {
+        statement: 'What one pass through the compressor adds, as a share of its inlet',
+        why: 'Air that goes round is heated by this again and again.',
+      },
     );
     lines.push(
       pass,
@@ -130,12 +145,18 @@ function compressionLines({ site }: Side['loop'], duty: Duty, c: ChargeState): L
     formulaLine(
       charge.compressorOutletLine,
       { T_1: c.compressorInlet, PR: c.pressureRatio, eta: duty.compressorEfficiency },
-      { statement: 'Air leaving the compressor' },
+      {
+        statement: 'Air leaving the compressor',
+        why: 'It is the hot end of the cooler: without one, the engine would breathe this.',
+      },
     ),
     formulaLine(
       charge.airCapacityRate,
       { m: c.massFlow, c_p: c.airCp },
-      { statement: 'Heat this air carries per degree' },
+      {
+        statement: 'Heat this air carries per degree',
+        why: 'The charge heat is this times the degrees the cooler takes off.',
+      },
     ),
   );
   return lines;

@@ -22,7 +22,10 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
   const bay = formulaLine(
     bayAir,
     { T_amb: site.ambientTemperature, dT_b: duty.bayRise },
-    { statement: 'Air in the engine bay' },
+    {
+      statement: 'Air in the engine bay',
+      why: 'Hoses and tank sit in this air and take heat from it whatever the engine does.',
+    },
   );
   return [
     formulaLine(
@@ -43,7 +46,11 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
     formulaLine(
       soakHeat,
       { C, G: soak.hoseConductance, T_s: bay.value, T_l: t.chargeCoolerOut },
-      { id: 'hose-soak', statement: 'Heat from the bay into the hoses' },
+      {
+        id: 'hose-soak',
+        statement: 'Heat from the bay into the hoses',
+        why: 'Small next to a pull, not next to a cruise; sleeves and routing are cheap.',
+      },
     ),
     formulaLine(
       reservoirSoak,
@@ -54,14 +61,20 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
         T_s: bay.value,
         T_l: t.frontOut,
       },
-      { statement: 'Heat from the bay into the reservoir' },
+      {
+        statement: 'Heat from the bay into the reservoir',
+        why: 'A tank in the boot takes none of it: where it stands decides this line.',
+      },
     ),
     ...pumpLines(side, s),
     ...meetingLines(side, s),
     formulaLine(
       boilingMargin,
       { T_boil: s.margins.boilingPoint, T_hot: hottestLiquid(s) },
-      { statement: 'Room below boiling' },
+      {
+        statement: 'Room below boiling',
+        why: 'What a hotter day, a hill or a lost cap may still add before steam forms.',
+      },
     ),
   ];
 }
@@ -79,7 +92,10 @@ function meetingLines({ loop }: Side, s: SteadySolution): Line[] {
   };
   if (s.status !== 'balanced') {
     return [
-      formulaLine(heatEntering, sum, { statement: 'Heat entering the liquid at that limit' }),
+      formulaLine(heatEntering, sum, {
+        statement: 'Heat entering the liquid at that limit',
+        why: 'It says by how much the loop is too small: so much heat finds no way out.',
+      }),
     ];
   }
   // No heat leaves, so none may enter: there is nothing to weigh but rounding.

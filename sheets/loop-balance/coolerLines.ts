@@ -35,7 +35,11 @@ export function coolerLines(arrangement: Arrangement, s: SteadySolution, core: C
     formulaLine(
       capacityRatio,
       { C_min, C_max },
-      { id: 'charge-cooler-cr', statement: 'Ratio of the two streams' },
+      {
+        id: 'charge-cooler-cr',
+        statement: 'Ratio of the two streams',
+        why: 'Near nought, the liquid hardly warms while it cools the air; near one, both share the change.',
+      },
     ),
     formulaLine(
       effectivenessFormula(exchangerArrangement(arrangement, core.C_air <= core.C_liquid), core),
@@ -62,7 +66,10 @@ export function coolerLines(arrangement: Arrangement, s: SteadySolution, core: C
     formulaLine(
       charge.chargeOutlet,
       { T_2: core.airIn, Q: core.heat, C_a: core.C_air },
-      { statement: 'Charge air to the engine' },
+      {
+        statement: 'Charge air to the engine',
+        why: 'It sets density and knock: this is what the loop is there for.',
+      },
     ),
     formulaLine(
       charge.intakeAboveLiquid,
@@ -80,7 +87,10 @@ export function coolerLines(arrangement: Arrangement, s: SteadySolution, core: C
         V: s.operating.flow,
         c_p: s.liquid.specificHeat,
       },
-      { statement: 'Rise of the liquid in one pass through the charge cooler' },
+      {
+        statement: 'Rise of the liquid in one pass through the charge cooler',
+        why: 'A large rise says that more flow would help the charge; a small one that it would not.',
+      },
     ),
   ];
 }

@@ -86,7 +86,11 @@ export function frictionLines(
   const A = formulaLine(
     churchillTurbulent,
     { Re, eps, D },
-    { id: `friction-a-${part}`, statement: 'Friction there: the turbulent part, wall and all' },
+    {
+      id: `friction-a-${part}`,
+      statement: 'Friction there: the turbulent part, wall and all',
+      why: 'A rough or furred wall shows here, and only when the flow is fast.',
+    },
   );
   const B = formulaLine(
     churchillTransition,
@@ -94,6 +98,7 @@ export function frictionLines(
     {
       id: `friction-b-${part}`,
       statement: 'Friction there: the part that counts near the change to turbulent flow',
+      why: 'It keeps the factor whole between creeping and swirling flow, where small loops often run.',
     },
   );
   return [
@@ -102,7 +107,11 @@ export function frictionLines(
     formulaLine(
       churchillFriction,
       { Re, A: A.value, B: B.value },
-      { id: `friction-${part}`, statement: 'Friction factor there, by Darcy’s count' },
+      {
+        id: `friction-${part}`,
+        statement: 'Friction factor there, by Darcy’s count',
+        why: 'It turns length into loss: a hose costs what this times its length in bores says.',
+      },
     ),
   ];
 }
@@ -120,7 +129,11 @@ export function fittingLines(
   const beta = formulaLine(
     fittingRatio,
     { D_f, D },
-    { id: `neck-${part}`, statement: `${name}: its bore over that of the hose` },
+    {
+      id: `neck-${part}`,
+      statement: `${name}: its bore over that of the hose`,
+      why: 'A barb two sizes down can cost more than a yard of hose.',
+    },
   );
   return [
     beta,
@@ -152,5 +165,6 @@ const headLine = (hose: Hose, run: RunShare, worst: boolean): FormulaLine =>
     {
       id: `head-${run.part}`,
       statement: `Head lost in ${PART_WORDS[run.part]}${worst ? ', the worst of the four' : ''}`,
+      why: 'Compare the four: the largest is the one worth a bigger hose or one bend less.',
     },
   );

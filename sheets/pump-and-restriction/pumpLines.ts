@@ -66,6 +66,7 @@ export function powerLines({ pump }: Loop, model: HydraulicModel, s: SteadySolut
           {
             id: 'electrical-input',
             statement: 'Electrical input behind its feed',
+            why: 'Wire and fuse must carry it, and most of it warms the liquid.',
             notes: [
               { code: 'from-feed', message: 'Volts and current from the sheet of the feed.' },
             ],
@@ -74,7 +75,11 @@ export function powerLines({ pump }: Loop, model: HydraulicModel, s: SteadySolut
       : formulaLine(
           affinityPower,
           { n: pumpCount(pump), P_r: pump.electricPower, s: speedRatio },
-          { id: 'electrical-input', statement: 'Electrical input at this speed' },
+          {
+            id: 'electrical-input',
+            statement: 'Electrical input at this speed',
+            why: 'Wire and fuse must carry it, and most of it warms the liquid.',
+          },
         );
   if (!(inWires.value > 0)) return [];
   return [

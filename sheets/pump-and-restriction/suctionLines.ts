@@ -15,7 +15,11 @@ export function suctionLines(loop: Loop, s: SteadySolution): Line[] {
   const air = formulaLine(
     pressureAtAltitude,
     { h: loop.site.altitude },
-    { id: 'ambient-pressure', statement: 'Pressure of the air at this altitude' },
+    {
+      id: 'ambient-pressure',
+      statement: 'Pressure of the air at this altitude',
+      why: 'It is what pushes the liquid into the pump; there is less of it up high.',
+    },
   );
   const available = formulaLine(
     npshAvailableFormula,
@@ -51,7 +55,11 @@ export function suctionLines(loop: Loop, s: SteadySolution): Line[] {
           formulaLine(
             headLeftFormula,
             { NPSH_A: available.value, NPSH_R },
-            { id: 'head-left', statement: 'Share of its head that the pump keeps at that' },
+            {
+              id: 'head-left',
+              statement: 'Share of its head that the pump keeps at that',
+              why: 'What is missing is flow that no voltage brings back.',
+            },
           ),
         ]
       : []),

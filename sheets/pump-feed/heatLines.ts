@@ -61,12 +61,20 @@ function wireHeatLines(
   const G = formulaLine(
     wireToAir,
     { D: values['feed.wire.outside']!.si!, L },
-    { id: 'wire-to-air', statement: 'Heat the wire gives off per degree, in still air' },
+    {
+      id: 'wire-to-air',
+      statement: 'Heat the wire gives off per degree, in still air',
+      why: 'Wire in a loom or against a hose gives off less, and runs hotter than this says.',
+    },
   );
   const R_a = formulaLine(
     wireResistanceHot,
     { R_20, T: T_a },
-    { id: 'wire-in-air', statement: 'Resistance of the wire at the temperature of its air' },
+    {
+      id: 'wire-in-air',
+      statement: 'Resistance of the wire at the temperature of its air',
+      why: 'A hot bay alone costs volts, before any current flows.',
+    },
   );
   return [
     G,
@@ -93,7 +101,11 @@ export function adviceLines(side: Side, { supply, wire, supplied }: Study, R_c: 
   const V_p = formulaLine(
     voltsAtLimit,
     { V_s: supplied.value.source, U_max },
-    { id: 'volts-at-limit', statement: 'Volts at the pump with just the drop allowed' },
+    {
+      id: 'volts-at-limit',
+      statement: 'Volts at the pump with just the drop allowed',
+      why: 'The mark to hold the meter against when the new wire is in.',
+    },
   );
   const I = formulaLine(
     currentAsked(draw, law),
@@ -104,7 +116,11 @@ export function adviceLines(side: Side, { supply, wire, supplied }: Study, R_c: 
       V_r: pump.ratedVolts,
       V_p: V_p.value,
     },
-    { id: 'current-at-limit', statement: 'Current of the pump then' },
+    {
+      id: 'current-at-limit',
+      statement: 'Current of the pump then',
+      why: 'A better feed draws more: fuse and relay must stand it.',
+    },
   );
   if (wire.leastArea === null) return [V_p, I];
   const { lengthOneWay: L, temperature: T } = supply.circuit.wire;

@@ -24,6 +24,7 @@ export function ampacityLines({ values }: Side, { supply, carries }: Study): Lin
     {
       id: 'wire-carries',
       statement: 'Current the wire may carry where it lies',
+      why: 'In a hot bay it is far less than the table says; beyond it the insulation softens.',
       notes: [
         {
           code: 'ampacity-table',
@@ -74,6 +75,7 @@ export function breakerLines({ values }: Side, study: Study, s: Running | null):
     {
       id: 'breaker-heating',
       statement: 'Heat of the breaker at the pump’s current; it opens above 1',
+      why: 'Above one it will open for certain; the rest is only when.',
     },
   );
   if (!(heating.value > 1)) return [holds, heating];
@@ -87,24 +89,37 @@ function openingLines(si: (path: string) => number, study: Study, x: number): Fo
     {
       id: 'breaker-time-constant',
       statement: 'Time constant of the breaker, from one point of its maker’s curve',
+      why: 'It decides whether a short overload passes unseen.',
     },
   );
   const cold = formulaLine(
     breakerTripTime,
     { tau: tau.value, x, y_0: 0 },
-    { id: 'trip-time', statement: 'Time until it opens, from cold' },
+    {
+      id: 'trip-time',
+      statement: 'Time until it opens, from cold',
+      why: 'A pump that dies after this long and comes back by itself is telling on its breaker.',
+    },
   );
   if (study.supply.breaker?.thermal.reset !== 'automatic') return [tau, cold];
   const r = si('feed.breaker.resetState');
   const off = formulaLine(
     breakerResetTime,
     { tau: tau.value, r },
-    { id: 'off-time', statement: 'Time until it closes again' },
+    {
+      id: 'off-time',
+      statement: 'Time until it closes again',
+      why: 'So long the liquid stands still and the charge climbs.',
+    },
   );
   const on = formulaLine(
     breakerTripTime,
     { tau: tau.value, x, y_0: r },
-    { id: 'on-time', statement: 'Time until it opens again' },
+    {
+      id: 'on-time',
+      statement: 'Time until it opens again',
+      why: 'Shorter than the first time, since the strip is still warm: it then cycles.',
+    },
   );
   return [
     tau,

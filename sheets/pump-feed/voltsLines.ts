@@ -66,18 +66,27 @@ export function voltsLines(side: Side, study: Study, s: Running, R: number): Lin
     formulaLine(currentAsked(draw, law), x, {
       id: 'current',
       statement: 'Current of the pump at those volts: the same at every point of the circuit',
+      why: 'One clamp anywhere reads it, and fuse, wire and contacts must all carry it.',
     }),
     formulaLine(
       dropFormula,
       { I: s.current, R },
-      { id: 'drop', statement: 'Drop from battery to pump, both sides together' },
+      {
+        id: 'drop',
+        statement: 'Drop from battery to pump, both sides together',
+        why: 'More than about half a volt is worth mending before a pump is bought.',
+      },
     ),
     ...(pump.motor === 'brushed'
       ? [
           formulaLine(
             flowRatio,
             { V_p: s.volts, V_r: pump.ratedVolts },
-            { id: 'speed', statement: 'Speed of the pump over its rated speed' },
+            {
+              id: 'speed',
+              statement: 'Speed of the pump over its rated speed',
+              why: 'Flow follows it nearly in step, head with its square.',
+            },
           ),
         ]
       : []),
@@ -100,6 +109,7 @@ export function flowLines({ loop }: Side, study: Study, s: Running): Line[] {
       {
         id,
         statement,
+        why: 'Volts count only as flow: this is what the pump makes of them in this loop.',
         unknown: { tex: 'Q', quantity: 'volumeFlow', name: 'flow', value: flow },
         method: 'Flow found by bracketed root finding (Brent).',
       },
@@ -120,7 +130,11 @@ export function flowLines({ loop }: Side, study: Study, s: Running): Line[] {
     formulaLine(
       flowRatio,
       { V_p: s.source, V_r: pump.ratedVolts },
-      { id: 'speed-at-battery', statement: 'Speed with the battery’s volts on the plug' },
+      {
+        id: 'speed-at-battery',
+        statement: 'Speed with the battery’s volts on the plug',
+        why: 'The best that any wiring could do.',
+      },
     ),
     settled(
       'flow-at-battery',

@@ -42,7 +42,11 @@ export function copperLines({ supply }: Study): Omit<Ohms, 'joints' | 'whole'> {
   const cold = formulaLine(
     wireResistance20,
     { L, A },
-    { id: 'wire-20', statement: 'Resistance of the wire out and back at 20 °C (68 °F)' },
+    {
+      id: 'wire-20',
+      statement: 'Resistance of the wire out and back at 20 °C (68 °F)',
+      why: 'Length counts twice: the ground is half of the way.',
+    },
   );
   const hot = formulaLine(
     wireResistanceHot,
@@ -67,6 +71,7 @@ export function jointLines(side: Side, { supply }: Study, R_w: number): Omit<Ohm
       formulaLine(jointResistanceFormula, x, {
         id: `joint-${i + 1}`,
         statement: `Resistance of joint ${i + 1} of the table (${name}), from its drop`,
+        why: 'One bad crimp can cost more than all of the wire; this tells which.',
       }),
     ];
   });
@@ -76,7 +81,11 @@ export function jointLines(side: Side, { supply }: Study, R_w: number): Omit<Ohm
       formulaLine(
         contactsTogether,
         { R_1: first.resistance, R_2: second.resistance },
-        { id: 'contacts', statement: 'Both relay contacts side by side' },
+        {
+          id: 'contacts',
+          statement: 'Both relay contacts side by side',
+          why: 'Two contacts halve the loss only while both are good.',
+        },
       ),
     );
   }
@@ -99,7 +108,11 @@ export function jointLines(side: Side, { supply }: Study, R_w: number): Omit<Ohm
   const whole = formulaLine(
     feedTogether,
     { R_w, R_c: sum.value },
-    { id: 'whole', statement: 'Whole feed, battery post to battery post without the pump' },
+    {
+      id: 'whole',
+      statement: 'Whole feed, battery post to battery post without the pump',
+      why: 'Divide the drop by it and you have the current; it is what thicker wire must bring down.',
+    },
   );
   return { lines: [...lines, sum, whole], wire: R_w, joints: sum.value, whole: whole.value };
 }

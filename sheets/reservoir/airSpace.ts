@@ -38,12 +38,19 @@ export function airSpaceLines(
   const mass = formulaLine(
     reservoir.liquidMass,
     { rho: rho(T_1), V_t, V_o },
-    { statement: 'What the liquid weighs', notes: notes('at the filling temperature') },
+    {
+      statement: 'What the liquid weighs',
+      why: 'Volume buys time and costs this on the axle.',
+      notes: notes('at the filling temperature'),
+    },
   );
   const space = formulaLine(
     reservoir.airSpace,
     { V_full, V_t },
-    { statement: 'Air space when filled' },
+    {
+      statement: 'Air space when filled',
+      why: 'Too little and the tank spills hot; too much and it draws air in corners.',
+    },
   );
   const growth = formulaLine(
     reservoir.liquidGrowth,
@@ -57,7 +64,10 @@ export function airSpaceLines(
   const left = formulaLine(
     reservoir.airSpaceLeft,
     { V_a: space.value, dV: growth.value },
-    { statement: 'Air space left at that temperature; negative: it overflows' },
+    {
+      statement: 'Air space left at that temperature; negative: it overflows',
+      why: 'What overflows hot is missing cold, and the next drive draws air.',
+    },
   );
   const sealed =
     settled === null || !(space.value > 0)
@@ -92,13 +102,18 @@ function sealedLines(
     {
       id: 'growth-settled',
       statement: 'Growth to the temperature it settles at in the duty shown',
+      why: 'The mark to fill to when cold must leave this much room.',
       notes: [propertyNote(coolant, 'at filling and settled')],
     },
   );
   const left = formulaLine(
     reservoir.airSpaceLeft,
     { V_a: x.V_a, dV: growth.value },
-    { id: 'left-settled', statement: 'Air space left there' },
+    {
+      id: 'left-settled',
+      statement: 'Air space left there',
+      why: 'It is what squeezes the air under the cap and makes the tank’s pressure.',
+    },
   );
   if (!(tank.capGauge > 0) || !(left.value > 0)) {
     return { lines: [growth, left], left: left.value, gauge: null };
@@ -106,7 +121,10 @@ function sealedLines(
   const p_a = formulaLine(
     pressureAtAltitude,
     { h: site.altitude },
-    { statement: 'Pressure of the surrounding air' },
+    {
+      statement: 'Pressure of the surrounding air',
+      why: 'The cap counts from here: the same cap boils earlier up high.',
+    },
   );
   const gauge = formulaLine(
     reservoir.sealedGauge,

@@ -50,7 +50,10 @@ export function capacityLines(
       d_4: hoses.back.bore,
       L_4: hoses.back.length,
     },
-    { statement: 'Liquid in the hoses' },
+    {
+      statement: 'Liquid in the hoses',
+      why: 'Long, wide hoses are a second tank that nobody counted.',
+    },
   );
   const V_o = formulaLine(
     reservoir.otherLiquid,
@@ -71,7 +74,10 @@ export function capacityLines(
       m_c: si('chargeCooler.metal'),
       m_f: si('frontExchanger.metal'),
     },
-    { statement: 'Heat the metal takes up per degree' },
+    {
+      statement: 'Heat the metal takes up per degree',
+      why: 'Metal warms with the liquid, so a heavy core buffers like some liquid more.',
+    },
   );
   const liquid = prepared.liquidAt(T);
   const rho_cp = formulaLine(
@@ -79,6 +85,7 @@ export function capacityLines(
     { rho: liquid.rho, c_p: liquid.cp },
     {
       statement: 'Heat the liquid takes up per volume and degree',
+      why: 'It says what a gallon is worth: water most, glycol less.',
       notes: [propertyNote(coolant, where)],
     },
   );

@@ -55,7 +55,10 @@ export function pullLines(
   const residence = formulaLine(
     reservoir.residenceTime,
     { V_t, Q: flow },
-    { statement: 'Time the pump takes to move the reservoir’s liquid once' },
+    {
+      statement: 'Time the pump takes to move the reservoir’s liquid once',
+      why: 'A pull shorter than this sees the tank’s old liquid all the way through.',
+    },
   );
   const mixing = formulaLine(
     reservoir.mixingTime,
@@ -68,7 +71,10 @@ export function pullLines(
   const turnovers = formulaLine(
     reservoir.turnovers,
     { t, t_r: residence.value },
-    { statement: 'Turnovers of the reservoir in one pull' },
+    {
+      statement: 'Turnovers of the reservoir in one pull',
+      why: 'Below one, the pull’s heat comes back only after it is over.',
+    },
   );
   const back = backLines(side, before, C, rise.value);
   return {
@@ -160,7 +166,10 @@ function backLines(side: Side, before: SteadySolution, C: number, rise: number) 
       ? formulaLine(
           reservoir.recovery,
           { tau: tau.value, dT: rise, dT_band: band },
-          { statement: 'Time to recover, by the closed form' },
+          {
+            statement: 'Time to recover, by the closed form',
+            why: 'The wait between two pulls that makes the second as good as the first.',
+          },
         )
       : null;
   return {

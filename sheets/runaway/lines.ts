@@ -30,7 +30,11 @@ export function lines(side: Side, study: Study): Line[] {
         T_boil: balance.boilingPoint,
         T_hot: Math.max(...Object.values(at.temperatures)),
       },
-      { id: 'boiling-margin', statement: 'Room below boiling, hottest place of the loop' },
+      {
+        id: 'boiling-margin',
+        statement: 'Room below boiling, hottest place of the loop',
+        why: 'When it is gone the pump loses its liquid and the balance its meaning.',
+      },
     ),
   ];
 }
@@ -40,7 +44,11 @@ function stateLines({ loop }: Side, { now, knobs }: Study, at: HeatsAt): Line[] 
   const ambient = formulaLine(
     runaway.triedAmbient,
     { T_amb: loop.site.ambientTemperature, dT: knobs.ambientShift },
-    { id: 'ambient', statement: 'Ambient as tried' },
+    {
+      id: 'ambient',
+      statement: 'Ambient as tried',
+      why: 'Every crossing moves up with the day, and the room above it shrinks.',
+    },
   );
   const { underhood } = now.balance.what.feedbacks;
   const flow = formulaLine(
@@ -62,7 +70,11 @@ function stateLines({ loop }: Side, { now, knobs }: Study, at: HeatsAt): Line[] 
   const rate = formulaLine(
     liquidCapacityRate,
     { rho: at.density, V: flow.value, c_p: at.specificHeat },
-    { id: 'capacity-rate', statement: 'Heat the liquid carries per degree' },
+    {
+      id: 'capacity-rate',
+      statement: 'Heat the liquid carries per degree',
+      why: 'With little of it, small heats make large swings from place to place.',
+    },
   );
   return [
     ambient,
@@ -117,6 +129,7 @@ const sums = ({ now }: Study, at: HeatsAt): Line[] => [
   formulaLine(heatEntering, entering(at), {
     id: 'entering',
     statement: 'Heat entering at the hot end of the liquid’s range',
+    why: 'Even there more comes in than can leave: no crossing is left to settle at.',
   }),
   formulaLine(heatLeaving, leaving(now, at), {
     id: 'leaving',
@@ -135,6 +148,7 @@ function meeting({ now }: Study, at: Crossing): Line[] {
       {
         id: 'balance',
         statement: 'The crossing reached from cold: as much heat enters as leaves',
+        why: 'A loop that warms from cold stops here; others above it are reached only by a push.',
         unknown: {
           tex: 'T_{f,in}',
           quantity: 'temperature',
@@ -188,6 +202,7 @@ function holds({ knob, knobs, edge }: Study, at: Crossing): Line[] {
       {
         id: 'room',
         statement,
+        why: 'How far from the edge this loop is: near nought, one hot afternoon is enough.',
         notes: [
           {
             code: `runaway.edge-${edge.why}`,
@@ -224,6 +239,7 @@ function suctionLines({ now }: Study, at: HeatsAt): Line[] {
           formulaLine(headLeftFormula, heads, {
             id: 'head-left',
             statement: 'Share of the pump’s head that is left',
+            why: 'Less head, less flow, hotter liquid, less head: here the circle closes.',
           }),
         ]
       : []),

@@ -118,6 +118,7 @@ function hoseLines({ hoses, coolant }: Loop, s: SteadySolution): Line[] {
       {
         id: 'suction-reynolds',
         statement: 'Reynolds number there',
+        why: 'Cold glycol may creep here, and then a longer hose costs head in step with its length.',
         notes: [propertyNote(coolant.kind)],
       },
     ),

@@ -61,7 +61,11 @@ export function marginLines(loop: Loop, study: Study, inlet: Inlet): Line[] {
     formulaLine(
       suctionMarginFormula,
       { NPSH_A: available.value, NPSH_R: operating.npshRequired },
-      { id: 'suction-margin', statement: 'Suction head to spare' },
+      {
+        id: 'suction-margin',
+        statement: 'Suction head to spare',
+        why: 'Below zero the pump loses head: more tank height, more cap or a wider hose, in that order of price.',
+      },
     ),
     ...leftLines(study, available.value),
   ];

@@ -60,6 +60,7 @@ function breakerLines({ values }: Side, prepared: PreparedLoop, { request, run }
     {
       id: 'events-breaker-heating',
       statement: 'Heat the breaker runs towards at the pump’s current; it opens above 1',
+      why: 'Above one the pump will stop in mid-drive with nothing wrong with it.',
       notes: [
         {
           code: 'events-current',
@@ -76,7 +77,11 @@ function breakerLines({ values }: Side, prepared: PreparedLoop, { request, run }
       t_m: values['feed.breaker.tripTime']!.si!,
       m: values['feed.breaker.tripMultiple']!.si!,
     },
-    { id: 'events-breaker-tau', statement: 'Time constant of the breaker' },
+    {
+      id: 'events-breaker-tau',
+      statement: 'Time constant of the breaker',
+      why: 'A slow breaker rides through a short pull and opens on the long one.',
+    },
   );
   return [
     holds,
@@ -112,14 +117,32 @@ function hoseLines({ request, run }: EventDrive, V_h: number | null): FormulaLin
 }
 
 function timeLines({ request, run }: EventDrive): FormulaLine[] {
-  const share = (id: string, statement: string, t_on: number) =>
-    formulaLine(events.runningTime, { t_on, t: run.endTime }, { id, statement, notes: [FOLLOWED] });
+  const share = (id: string, statement: string, why: string, t_on: number) =>
+    formulaLine(
+      events.runningTime,
+      { t_on, t: run.endTime },
+      { id, statement, why, notes: [FOLLOWED] },
+    );
   return [
     ...(run.flowTime < run.endTime
-      ? [share('flow-time', 'Share of the drive in which liquid moves', run.flowTime)]
+      ? [
+          share(
+            'flow-time',
+            'Share of the drive in which liquid moves',
+            'While it stands, the tank stays flat and the charge climbs: a calm gauge is no comfort.',
+            run.flowTime,
+          ),
+        ]
       : []),
     ...(request.thermostat
-      ? [share('fan-time', 'Share of the drive in which the fans run', run.fanTime)]
+      ? [
+          share(
+            'fan-time',
+            'Share of the drive in which the fans run',
+            'Fans that run all the time have nothing left for a hotter day.',
+            run.fanTime,
+          ),
+        ]
       : []),
   ];
 }
@@ -174,7 +197,16 @@ function energyLine({ run }: EventDrive): Line {
 
 function shiftLines(plain: Drive, { run }: EventDrive): FormulaLine[] {
   const line = (id: string, statement: string, T_e: number, T_p: number) =>
-    formulaLine(events.peakShift, { T_e, T_p }, { id, statement, notes: [FOLLOWED] });
+    formulaLine(
+      events.peakShift,
+      { T_e, T_p },
+      {
+        id,
+        statement,
+        why: 'What a plain warm-up does not show; large, and the events are what to mend.',
+        notes: [FOLLOWED],
+      },
+    );
   const { peakCharge, peakReservoir } = plain.run;
   return [
     ...(peakCharge && run.peakCharge

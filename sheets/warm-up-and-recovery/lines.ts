@@ -96,7 +96,11 @@ function peakLines(
       formulaLine(
         time.belowLimit,
         { T_max: limits.charge, T_peak: peakCharge.value },
-        { id: 'charge-below-limit', statement: 'Charge air below its limit at the peak' },
+        {
+          id: 'charge-below-limit',
+          statement: 'Charge air below its limit at the peak',
+          why: 'Below zero the engine pulls timing or knocks: this is the margin to defend.',
+        },
       ),
     );
   }
@@ -104,7 +108,11 @@ function peakLines(
     formulaLine(
       time.belowLimit,
       { T_max: limits.reservoir, T_peak: peakReservoir.value },
-      { id: 'reservoir-below-limit', statement: 'Reservoir below its limit at the peak' },
+      {
+        id: 'reservoir-below-limit',
+        statement: 'Reservoir below its limit at the peak',
+        why: 'Near zero here and far from it in the charge air: then the tank is the bottleneck.',
+      },
     ),
   );
   if (hardest) {
@@ -141,6 +149,7 @@ function energyLines(prepared: PreparedLoop, { run, request }: Drive): Line[] {
       {
         id: `stored-${node}`,
         statement: `Heat stored ${PART[node][0]}`,
+        why: 'What is stored here must be given off again before the next pull starts cold.',
         ...(node === 'reservoir' && {
           notes: [
             {
