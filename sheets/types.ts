@@ -42,6 +42,8 @@ export interface Result {
   readonly quantity: Quantity;
   /** Kind for the difference of two sides; defaults to `quantity`. */
   readonly differenceQuantity?: Quantity;
+  /** Half width of the range that holds 95 of 100, SI. */
+  readonly plusMinus?: number;
   readonly state?: MarginState;
   /** Which way is better, for the comparison; none: neither. */
   readonly better?: 'lower' | 'higher';

@@ -1,10 +1,10 @@
 /** Plots and bars of how sure. */
 import type { Side } from '$lib/job/evaluate';
-import { FIELD_GROUPS, fieldAt } from '$lib/job/fields';
-import type { Studied, Sureness } from '$lib/job/sureness';
-import type { Chart } from '$lib/kit';
+import type { Doubts, Studied } from '$lib/job/sureness';
+import { worded, type Chart, type UnitSystem } from '$lib/kit';
 import { cumulative } from '$lib/solver/uncertainty/propagate';
 import { studyOf, SUBJECT } from './study';
+import { wordsOf } from './words';
 
 /** Share of the loops that the ± allow below each value; the limit as a line. */
 export function chanceChart(found: Side, candidate: Side | null, id: Studied): Chart {
@@ -34,27 +34,33 @@ export function chanceChart(found: Side, candidate: Side | null, id: Studied): C
 /** Inputs shown; the rest is little. */
 const MOST = 8;
 
-/** Shares of the variance, greatest first; both sides beside one another. */
-export function shareRows(found: Sureness | null, candidate: Sureness | null, both: boolean) {
-  const of = (study: Sureness | null, path: string) =>
-    study?.doubts?.find((d) => d.path === path)?.share ?? 0;
-  const paths = [
-    ...new Set([...(found?.doubts ?? []), ...(candidate?.doubts ?? [])].map(({ path }) => path)),
-  ];
-  return paths
-    .map((path) => ({ path, found: of(found, path), candidate: of(candidate, path) }))
-    .sort((a, b) => Math.max(b.found, b.candidate) - Math.max(a.found, a.candidate))
+/** Shares of the variance, greatest first; both sides beside one another, errors in words. */
+export function shareRows(
+  found: Doubts | null,
+  candidate: Doubts | null,
+  which: 'first' | 'total',
+  both: boolean,
+  system: UnitSystem,
+) {
+  const of = (doubts: Doubts | null, path: string) =>
+    doubts?.shares?.find((d) => d.path === path) ?? null;
+  const all = [found, candidate].flatMap((doubts) => doubts?.shares ?? []);
+  const error = which === 'first' ? 'firstError' : 'totalError';
+  const greatest = (path: string) =>
+    Math.max(...all.filter((d) => d.path === path).map(({ total }) => total));
+  return [...new Set(all.map(({ path }) => path))]
+    .sort((a, b) => greatest(b) - greatest(a))
     .slice(0, MOST)
-    .map(({ path, found: value, candidate: other }) => ({
-      id: path,
-      label: wordsOf(path),
-      found: value,
-      ...(both && { candidate: other }),
-    }));
-}
-
-function wordsOf(path: string): string {
-  const field = fieldAt(path);
-  const home = FIELD_GROUPS.find((group) => group.fields.includes(field));
-  return home && !field.label.includes(home.title) ? `${home.title}: ${field.label}` : field.label;
+    .map((path) => {
+      const [one, other] = [of(found, path), of(candidate, path)];
+      const pm = [one, other].flatMap((d) => (d ? [worded(2 * d[error], 'percent', system)] : []));
+      // An estimate of next to nothing may fall below nothing; a bar cannot.
+      return {
+        id: path,
+        label: wordsOf(path),
+        found: Math.max(0, one?.[which] ?? 0),
+        ...(both && { candidate: Math.max(0, other?.[which] ?? 0) }),
+        remark: `± ${pm.join(' and ')}`,
+      };
+    });
 }

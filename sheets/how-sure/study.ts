@@ -1,22 +1,46 @@
-/** The study of a side, kept by what it depends on. */
-import type { Evaluated, Side } from '$lib/job/evaluate';
-import { sureness, surenessKey, type Studied, type Sureness } from '$lib/job/sureness';
+/** The studies of the sides, kept by what they depend on; the thread that makes them puts them here. */
+import type { Side } from '$lib/job/evaluate';
+import {
+  AT_ONCE,
+  doubts,
+  finished,
+  sureness,
+  surenessKey,
+  type Doubts,
+  type Studied,
+  type Sureness,
+} from '$lib/job/sureness';
 import { Keep } from '$lib/keep';
+import type { DutyId } from '$lib/solver/loop/types';
 import { chance, spread, type Spread } from '$lib/solver/uncertainty/propagate';
 import type { Quantity } from '$lib/solver/quantity';
-import type { Keeping } from '$lib/workers/background.svelte';
 
-const studies = new Keep<Sureness | null>(6);
+/** Some more than the candidates a job can hold. */
+const SIDES = 48;
 
-export const KEEPING: Keeping<'sure'> = {
-  task: 'sure',
-  keyOf: surenessKey,
-  known: (key) => studies.has(key),
-  keep: (key, value) => studies.set(key, value),
-};
+export const studies = new Keep<Sureness | null>(SIDES);
+export const doubtStudies = new Keep<Doubts | null>(SIDES);
+/** Made where they are shown, with fewer draws: on paper, in tests, on the command line. */
+const quickStudies = new Keep<Sureness | null>(SIDES);
+const quickDoubts = new Keep<Doubts | null>(SIDES);
 
-export const studyOf = (side: Side): Sureness | null =>
-  studies.of(surenessKey(side), () => sureness(side));
+export const doubtKey = (key: string, duty: DutyId): string => `${duty} ${key}`;
+
+/** The study of a side: the full one where it is there, else a small one made at once. */
+export function studyOf(side: Side): Sureness | null {
+  const key = surenessKey(side);
+  return studies.has(key)
+    ? studies.of(key, () => null)
+    : quickStudies.of(key, () => finished(sureness(side, AT_ONCE)));
+}
+
+/** What makes the result of a duty unsure, likewise. */
+export function doubtsOf(side: Side, duty: DutyId): Doubts | null {
+  const key = doubtKey(surenessKey(side), duty);
+  return doubtStudies.has(key)
+    ? doubtStudies.of(key, () => null)
+    : quickDoubts.of(key, () => finished(doubts(side, duty, AT_ONCE)));
+}
 
 export interface Subject {
   readonly name: string;
@@ -71,6 +95,9 @@ export const SUBJECT: Readonly<Record<Studied, Subject>> = {
 
 export const spreadOf = (study: Sureness, id: Studied): Spread | null => spread(study.draws[id]);
 
+/** Half the width of the range that holds 95 of 100 draws. */
+export const plusMinusOf = ({ low, high }: Spread): number => (high - low) / 2;
+
 /** Draws that meet the limit of their kind. */
 export function meetsLimit(side: Side, study: Sureness, id: Studied): number | null {
   const { limit } = SUBJECT[id];
@@ -79,14 +106,12 @@ export function meetsLimit(side: Side, study: Sureness, id: Studied): number | n
   return chance(study.draws[id], (value) => value <= most);
 }
 
-/** Chance that the candidate is better than the loop as found: the same draw of all they share. */
-export function beats({ asFound, candidate }: Evaluated, id: Studied): number | null {
-  if (!candidate) return null;
-  const [found, planned] = [studyOf(asFound), studyOf(candidate)];
-  if (!found || !planned) return null;
+/** Chance that one side is better than another: the same draw of all that they share. */
+export function beats(one: Sureness | null, other: Sureness | null, id: Studied): number | null {
+  // Two studies of different lengths are one full and one made at once: no pairs.
+  if (!one || !other || one.draws[id].length !== other.draws[id].length) return null;
+  const than = other.draws[id];
+  const pairs = one.draws[id].map((value, i) => (Number.isNaN(than[i]!) ? NaN : value));
   const { better } = SUBJECT[id];
-  const other = found.draws[id];
-  return chance(planned.draws[id], (value, i) =>
-    better === 'lower' ? value < other[i]! : value > other[i]!,
-  );
+  return chance(pairs, (value, i) => (better === 'lower' ? value < than[i]! : value > than[i]!));
 }

@@ -16,6 +16,8 @@ export interface FieldView {
   readonly found: FieldState;
   readonly candidate?: FieldState;
   readonly notes?: FieldNotes;
+  /** Of the candidate's own value. */
+  readonly candidateNotes?: FieldNotes;
 }
 
 /** A table on one side. */
@@ -125,14 +127,20 @@ function freshView(
     // Words of the title block belong to the job, not to a side.
     ...(planned && field.kind !== 'text' && { candidate: candidateStateOf(planned, value) }),
     ...(field.kind === 'quantity' && {
-      notes: {
-        plusMinus: value.pmText ?? '',
-        plusMinusError: value.pmMessage ?? null,
-        from: value.from ?? '',
-      },
+      notes: notesOf(value),
+      ...(planned?.changed && { candidateNotes: notesOf(planned) }),
     }),
   };
 }
+
+const notesOf = (value: Value): FieldNotes => ({
+  plusMinus: value.pmText ?? '',
+  plusMinusError: value.pmMessage ?? null,
+  ...(value.spread && { spread: value.spread }),
+  k: value.kText ?? '',
+  kError: value.kMessage ?? null,
+  from: value.from ?? '',
+});
 
 const columnsMade = new WeakMap<TableField, readonly TableColumn[]>();
 

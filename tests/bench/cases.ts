@@ -1,10 +1,16 @@
 /** What the solver's bench runs: an example loop described afresh each time, as after an edit. */
+import { demoJob } from '$lib/job/demo';
+import { evaluate } from '$lib/job/evaluate';
+import { finished } from '$lib/job/sureness';
+import { uncertainOf } from '$lib/job/surenessInputs';
+import { loopModel } from '$lib/job/surenessModel';
 import { simulate } from '$lib/solver/loop/events/simulate';
 import { preferredValues } from '$lib/solver/instruments/preferred';
 import { nearestNetworks, stockOf } from '$lib/solver/instruments/probe/trim/search';
 import { steady } from '$lib/solver/loop/steady';
 import { coldState, warmUp } from '$lib/solver/loop/warmUp';
 import type { WarmUpRequest } from '$lib/solver/loop/types';
+import { propagate } from '$lib/solver/uncertainty/propagate';
 import { exampleLoop } from '../solver/loop/example';
 
 export { logRuns } from './log';
@@ -41,6 +47,24 @@ export function halfHour(i: number) {
     chargeLimit: 340,
     recoveryBand: 2,
   });
+}
+
+/**
+ * The demonstration's loop drawn so many times over every input that has a ±, prepared and settled at
+ * cruise: what the sheet does, from its compiled setters to the last draw.
+ */
+export function drawnLoops(samples: number, seed: number) {
+  const { values } = evaluate(demoJob()).asFound;
+  const inputs = uncertainOf(values);
+  const study = {
+    inputs: inputs.map(({ distribution }) => distribution),
+    axes: inputs.map(({ axis }) => axis),
+    outputs: 1,
+    samples,
+    seed,
+  };
+  const model = loopModel(values, inputs, (solve) => [solve('cruise').chargeOut ?? NaN]);
+  return { inputs: inputs.length, ...finished(propagate(study, model)) };
 }
 
 /** The same half hour with everything that switches on the way: a dozen trips, fans, a warm bay. */

@@ -32,7 +32,7 @@ async function compiled(): Promise<Cases> {
 }
 
 export async function solverEntries(): Promise<Entry[]> {
-  const { balance, halfHour, halfHourOfEvents, logRuns, threeOfE24 } = await compiled();
+  const { balance, drawnLoops, halfHour, halfHourOfEvents, logRuns, threeOfE24 } = await compiled();
   const { readLargeLog, fitTenMinutes } = logRuns();
   let i = 0;
   const steps = (run: { readonly steps: number; readonly rejected: number }) =>
@@ -74,6 +74,16 @@ export async function solverEntries(): Promise<Entry[]> {
       { name: 'csv-1e6-rows', unit: 'ms', aim: median(3000), work: '12 columns' },
       readLargeLog,
       { runs: 5, warmUp: 1 },
+    ),
+    timed(
+      {
+        name: 'monte-carlo-5000',
+        unit: 'ms',
+        aim: median(1000),
+        work: `${drawnLoops(10, 1).inputs} inputs drawn, one thread`,
+      },
+      () => void drawnLoops(5000, i++),
+      { runs: 10, warmUp: 2 },
     ),
     timed({ name: 'fit-600s-log', unit: 'ms', aim: median(1000) }, fitTenMinutes, {
       runs: 30,

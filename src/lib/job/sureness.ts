@@ -1,39 +1,32 @@
 /**
- * How sure the settled loop is, from the ± of what was entered. One side at a time; both sides draw the
- * same points, so what they share moves together and their difference stays sharp.
+ * How sure the settled loop is, from the ± of what was entered. One side at a time; all sides draw the
+ * same points, so what they share moves together and their differences stay sharp.
  */
-import type { Distribution } from '$lib/solver/uncertainty/distributions';
-import { propagate, squaredCorrelation, type Model } from '$lib/solver/uncertainty/propagate';
+import { propagate } from '$lib/solver/uncertainty/propagate';
 import { varianceShares } from '$lib/solver/uncertainty/shares';
-import { LATTICE_RANGE } from '$lib/solver/numerics/lattice';
-import { SolverError } from '$lib/solver/errors';
-import { prepareLoop, type PreparedLoop } from '$lib/solver/loop/prepare';
-import { steadyIn } from '$lib/solver/loop/steady';
-import type { DutyId, SteadySolution } from '$lib/solver/loop/types';
-import { requireConsistent } from './consistency';
-import { requireMeasures } from './coreMeasures';
-import type { Side } from './evaluate';
-import { fieldAt, FIELDS } from './fields';
-import { toLoop } from './toLoop';
-import type { Value, Values } from './values';
+import type { DutyId } from '$lib/solver/loop/types';
+import type { Glance } from '$lib/solver/loop/glance';
+import { evaluate, evaluateAside, type Side } from './evaluate';
+import type { Job } from './types';
+import { uncertainOf } from './surenessInputs';
+import { loopModel } from './surenessModel';
 
-/** Half a ± is one standard deviation, as everywhere in a job. */
-const SIGMAS = 2;
-/** Draws per side. */
-export const DRAWS = 256;
-/** For the shares: base points and repetitions. */
-const SHARES = { samples: 32, repetitions: 2 };
+/** How much work a study is. */
+export interface StudySize {
+  /** Loops drawn. */
+  readonly draws: number;
+  /** For the shares: base points, and repetitions whose scatter is the error told. */
+  readonly samples: number;
+  readonly repetitions: number;
+}
+/** On another thread. */
+export const FULL: StudySize = { draws: 2048, samples: 256, repetitions: 4 };
+/** Where nothing can wait, as on paper. */
+export const AT_ONCE: StudySize = { draws: 256, samples: 16, repetitions: 4 };
+
 const SEED = 20;
-
-/** Inputs of the loop itself: readings, questions and views do not move it. */
-const OF_THE_LOOP =
-  /^(site|coolant|engine|duty|chargeCooler|frontExchanger|hose|pump|feed|reservoir|fans|airPath|soak)\./;
-
-const PATHS = [...FIELDS]
-  .filter(([path, { kind }]) => kind === 'quantity' && OF_THE_LOOP.test(path))
-  .map(([path]) => path);
-/** Last axis; parts of the candidate's own count down from here. */
-const OTHER_PARTS = LATTICE_RANGE.dimensions[1] - 1;
+/** Draws between two chances to stop. */
+const BREATH = 16;
 
 /** The results studied, in this order. */
 export const STUDIED = [
@@ -45,11 +38,12 @@ export const STUDIED = [
 ] as const;
 export type Studied = (typeof STUDIED)[number];
 
-export interface Doubt {
-  readonly path: string;
-  readonly share: number;
-  readonly error: number;
-}
+/** The result whose doubts are looked into, by the duty the sheets show. */
+export const DOUBTED: Readonly<Record<DutyId, Studied>> = {
+  traffic: 'reservoir-traffic',
+  cruise: 'charge-cruise',
+  pull: 'charge-pull',
+};
 
 /** Plain data: it crosses from the other thread. */
 export interface Sureness {
@@ -58,155 +52,108 @@ export interface Sureness {
   /** Draws of each result, SI; NaN where a draw made no loop. */
   readonly draws: Readonly<Record<Studied, Float64Array>>;
   readonly failed: number;
-  /** What makes the charge air at cruise unsure, greatest first; total shares, of the ten most telling. */
-  readonly doubts: readonly Doubt[] | null;
 }
 
-interface Uncertain {
+/** Shares of one result's variance that come from one input. */
+export interface Doubt {
   readonly path: string;
-  readonly distribution: Distribution;
-  /** Of the lattice: the same for both sides, unless the candidate has another part there. */
-  readonly axis: number;
+  /** From it alone. */
+  readonly first: number;
+  readonly firstError: number;
+  /** What it does together with others included. */
+  readonly total: number;
+  readonly totalError: number;
 }
 
-/** What the result of a side depends on, as text. */
+export interface Doubts {
+  readonly of: Studied;
+  /** Greatest total share first; null where a draw made no loop, or where nothing varies. */
+  readonly shares: readonly Doubt[] | null;
+  /** Loops settled for it. */
+  readonly runs: number;
+}
+
+/** Every side of a job: as found, the candidate in hand, those put aside. */
+export function sidesOf(job: Job): Side[] {
+  const { asFound, candidate } = evaluate(job);
+  return [asFound, ...(candidate ? [candidate] : []), ...evaluateAside(job)];
+}
+
+/** What the studies of a side depend on, as text. */
 export const surenessKey = (side: Side): string =>
-  JSON.stringify([
-    side.loop,
-    uncertain(side.values).map(({ path, distribution }) => [path, distribution]),
-  ]);
+  JSON.stringify([side.loop, uncertainOf(side.values)]);
 
-function uncertain(values: Values): Uncertain[] {
-  let others = 0;
-  return PATHS.flatMap((path, place): Uncertain[] => {
-    const { si, pm, changed } = values[path]!;
-    if (si === undefined || pm === undefined || !(pm > 0)) return [];
-    const distribution = { kind: 'normal', mean: si, sd: pm / SIGMAS } as const;
-    return [{ path, distribution, axis: changed ? OTHER_PARTS - others++ : place }];
-  });
-}
-
-/** Inputs with a ± on any of the sides. */
-export const unsurePaths = (sides: readonly Side[]): string[] =>
-  PATHS.filter((path) => sides.some(({ values }) => (values[path]!.pm ?? 0) > 0));
-
-/** Study one side; null where it cannot be solved as it stands, or where nothing has a ±. */
-export function sureness(side: Side): Sureness | null {
-  const inputs = uncertain(side.values);
+/**
+ * Draw one side's loop. A generator that yields the share done, so that whoever drives it can tell
+ * progress and stop. Null where the side cannot be solved as it stands, or where nothing has a ±.
+ */
+export function* sureness(side: Side, { draws }: StudySize): Generator<number, Sureness | null> {
+  const inputs = uncertainOf(side.values);
   if (!side.prepared.ok || inputs.length === 0) return null;
-  const distributions = inputs.map(({ distribution }) => distribution);
-  const drawn: Float64Array[] = [];
-  const all = finished(
-    propagate(
-      {
-        inputs: distributions,
-        outputs: STUDIED.length,
-        samples: DRAWS,
-        seed: SEED,
-        axes: inputs.map(({ axis }) => axis),
-      },
-      watched(
-        drawn,
-        modelOf(side.values, inputs, (solve) => {
-          const cruise = solve('cruise');
-          const traffic = solve('traffic');
-          const pull = solve('pull');
-          return [charge(cruise), tank(cruise), tank(traffic), charge(pull), cruise.operating.flow];
-        }),
-      ),
-    ),
-  );
-  const doubtful = mostTelling(inputs, drawn, all.results[0]!);
-  const [shares] = finished(
-    varianceShares(
-      {
-        inputs: doubtful.map(({ distribution }) => distribution),
-        outputs: 1,
-        ...SHARES,
-        seed: SEED,
-      },
-      modelOf(side.values, doubtful, (solve) => [charge(solve('cruise'))]),
-    ),
+  const all = yield* propagate(
+    {
+      inputs: inputs.map(({ distribution }) => distribution),
+      outputs: STUDIED.length,
+      samples: draws,
+      seed: SEED,
+      axes: inputs.map(({ axis }) => axis),
+    },
+    loopModel(side.values, inputs, (solve) => {
+      const cruise = solve('cruise');
+      const traffic = solve('traffic');
+      const pull = solve('pull');
+      return [charge(cruise), cruise.reservoir, traffic.reservoir, charge(pull), cruise.flow];
+    }),
+    BREATH,
   );
   return {
     inputs: inputs.map(({ path }) => path),
     draws: Object.fromEntries(STUDIED.map((id, o) => [id, all.results[o]!])) as Sureness['draws'],
     failed: all.failed,
-    doubts: !shares
-      ? null
-      : doubtful
-          .map(({ path }, i) => ({ path, share: shares.total[i]!, error: shares.totalError[i]! }))
-          .sort((a, b) => b.share - a.share),
   };
 }
 
-const tank = (s: SteadySolution) => s.temperatures.reservoir;
-const charge = (s: SteadySolution) => s.chargeOut ?? NaN;
-
-/** Shares are worked out for so many inputs: those that go most with the result in the draws. */
-const MOST_DOUBTFUL = 10;
-
-const watched =
-  (drawn: Float64Array[], model: Model): Model =>
-  (x) => {
-    drawn.push(x.slice());
-    return model(x);
-  };
-
-/** The inputs whose draws go most with the result's: greatest squared correlation first. */
-function mostTelling(
-  inputs: readonly Uncertain[],
-  drawn: readonly Float64Array[],
-  result: Float64Array,
-): Uncertain[] {
-  const kept = drawn.flatMap((x, i) => (Number.isNaN(result[i]!) ? [] : [{ x, y: result[i]! }]));
-  const strength = (j: number) => squaredCorrelation(kept.map(({ x, y }) => [x[j]!, y]));
-  return inputs
-    .map((input, j) => ({ input, r2: strength(j) }))
-    .sort((a, b) => b.r2 - a.r2)
-    .slice(0, MOST_DOUBTFUL)
-    .map(({ input }) => input);
+/** Which inputs make the result of a duty unsure: first-order and total shares of every one of them. */
+export function* doubts(
+  side: Side,
+  duty: DutyId,
+  { samples, repetitions }: StudySize,
+): Generator<number, Doubts | null> {
+  const inputs = uncertainOf(side.values);
+  if (!side.prepared.ok || inputs.length === 0) return null;
+  const of = DOUBTED[duty];
+  const read = of === 'reservoir-traffic' ? (s: Glance) => s.reservoir : charge;
+  const model = loopModel(side.values, inputs, (solve) => [read(solve(duty))]);
+  let runs = 0;
+  const [shares] = yield* varianceShares(
+    {
+      inputs: inputs.map(({ distribution }) => distribution),
+      outputs: 1,
+      samples,
+      repetitions,
+      seed: SEED,
+    },
+    (x) => {
+      runs++;
+      return model(x);
+    },
+  );
+  if (!shares) return { of, shares: null, runs };
+  const { first, firstError, total, totalError } = shares;
+  const all = inputs.map(({ path }, i): Doubt => ({
+    path,
+    first: first[i]!,
+    firstError: firstError[i]!,
+    total: total[i]!,
+    totalError: totalError[i]!,
+  }));
+  return { of, shares: all.toSorted((a, b) => b.total - a.total), runs };
 }
 
-type Solve = (duty: DutyId) => SteadySolution;
+const charge = (s: Glance) => s.chargeOut ?? NaN;
 
-/** The loop at one draw of its inputs; no answer where the draw makes no loop. */
-function modelOf(
-  values: Values,
-  inputs: readonly Uncertain[],
-  results: (solve: Solve) => number[],
-): Model {
-  return (x) => {
-    const drawn: Record<string, Value> = { ...values };
-    inputs.forEach(({ path }, i) => {
-      drawn[path] = { ...values[path]!, si: held(path, x[i]!) };
-    });
-    try {
-      const ready = prepared(drawn);
-      return results((id) =>
-        steadyIn(ready, ready.loop.duties[id], ready.loop.duties[id].vehicleSpeed),
-      );
-    } catch (error) {
-      if (error instanceof SolverError) return null;
-      throw error;
-    }
-  };
-}
-
-function prepared(values: Values): PreparedLoop {
-  requireMeasures(values);
-  const loop = toLoop(values);
-  requireConsistent(loop);
-  return prepareLoop(loop);
-}
-
-/** A tail of the distribution does not leave the range of the field: a share stays a share. */
-function held(path: string, si: number): number {
-  const field = fieldAt(path);
-  return field.kind === 'quantity' ? Math.min(field.max, Math.max(field.min, si)) : si;
-}
-
-function finished<T>(work: Generator<number, T>): T {
+/** Drive a study to its end at once. */
+export function finished<T>(work: Generator<number, T>): T {
   for (;;) {
     const step = work.next();
     if (step.done) return step.value;

@@ -9,6 +9,7 @@ import {
   type Place,
   type Reading,
 } from '$lib/solver/diagnosis/types';
+import { standardUncertainty } from './plusMinus';
 import type { Values } from './values';
 
 /** ± of an ambient reading where none is stated, K (2 °F; common practice, no source). */
@@ -19,11 +20,12 @@ const PAPER: Readonly<Record<string, number>> = { held: 1, drops: 0, blown: -1 }
 /** Everything measured, in the order of the sheet. */
 export function toReadings(values: Values): Reading[] {
   const reading = (channel: Channel, place: Place, path: string): Reading[] => {
-    const { si, pm } = values[path] ?? {};
-    if (si === undefined) return [];
+    const value = values[path];
+    const si = value?.si;
+    if (!value || si === undefined) return [];
     // A ± of nothing is no instrument's: the usual one stands in.
-    const plusMinus = pm !== undefined && pm > 0 ? pm : usualPlusMinus(channel, si);
-    return [{ channel, place, value: si, sigma: plusMinus / PLUS_MINUS_SIGMAS }];
+    const sigma = standardUncertainty(value) ?? usualPlusMinus(channel, si) / PLUS_MINUS_SIGMAS;
+    return [{ channel, place, value: si, sigma }];
   };
   const paper = PAPER[values['measured.paper']?.choice ?? ''];
   return [
@@ -58,7 +60,7 @@ export function toConditions(values: Values): Conditions {
   }
   return {
     ...(ambient?.si !== undefined && { ambient: ambient.si }),
-    ambientSigma: (stated?.pm ?? AMBIENT_PLUS_MINUS) / PLUS_MINUS_SIGMAS,
+    ambientSigma: (stated && standardUncertainty(stated)) ?? AMBIENT_PLUS_MINUS / PLUS_MINUS_SIGMAS,
     speed,
   };
 }

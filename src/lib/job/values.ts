@@ -2,7 +2,8 @@
 import type { DashConvention } from '$lib/units';
 import { checkPlusMinus, checkTyped, type CheckContext, type Checked, type Meaning } from './check';
 import { FIELDS, fieldAt, type FieldSpec } from './fields';
-import type { Entry, Job, Problem, SideId, TitleKey, Typed } from './types';
+import { coverageOf } from './plusMinus';
+import type { Entry, Job, Problem, SideId, Spread, TitleKey, Typed } from './types';
 
 export interface Value extends Meaning {
   /** As accepted: what the value was made from. */
@@ -15,6 +16,13 @@ export interface Value extends Meaning {
   readonly pm?: number;
   readonly pmText?: string;
   readonly pmMessage?: string;
+  /** What kind of statement the ± is; absent: two standard deviations. */
+  readonly spread?: Spread;
+  /** Coverage factor of a calibration's ±. */
+  readonly k?: number;
+  readonly kText?: string;
+  /** Why the coverage factor was refused; the ± then counts for nothing. */
+  readonly kMessage?: string;
   readonly from?: string;
   /** Typed last but refused, and why. */
   readonly draft?: Typed;
@@ -121,7 +129,8 @@ function defaultOf(path: string, context: CheckContext): Value {
 function plusMinus(field: FieldSpec, entry: Entry, si: number | undefined, context: CheckContext) {
   if (entry.pm === undefined || field.kind !== 'quantity' || si === undefined) return {};
   const checked = checkPlusMinus(field, entry.pm, si, context.units);
-  return checked.ok
-    ? { pm: checked.si, pmText: entry.pm }
-    : { pmText: entry.pm, pmMessage: checked.message };
+  const coverage = coverageOf(entry, context.units);
+  const said = { pmText: entry.pm, ...coverage };
+  if (!checked.ok) return { ...said, pmMessage: checked.message };
+  return coverage.kMessage === undefined ? { ...said, pm: checked.si } : said;
 }

@@ -152,17 +152,27 @@ export interface FieldState {
   readonly assumed?: boolean;
 }
 
-/** The two side notes of a value. */
+/** How a ± is to be read: two standard deviations, bounds, bounds with a likely middle, a certificate. */
+export type SpreadKind = 'normal' | 'interval' | 'triangular' | 'calibration';
+
+/** The side notes of a value. */
 export interface FieldNotes {
   /** ± as typed. */
   readonly plusMinus?: string;
   readonly plusMinusError?: string | null;
+  /** Absent: normal. */
+  readonly spread?: SpreadKind;
+  /** Coverage factor of a calibration, as typed. */
+  readonly k?: string;
+  readonly kError?: string | null;
   /** Where it came from. */
   readonly from?: string;
 }
 
 export type EditHandler = (path: string, text: string, side: SideName) => void;
-export type NoteHandler = (path: string, part: 'plusMinus' | 'from', text: string) => void;
+/** Which of a value's side notes. */
+export type NotePart = 'plusMinus' | 'spread' | 'k' | 'from';
+export type NoteHandler = (path: string, part: NotePart, text: string, side: SideName) => void;
 
 export interface Option {
   readonly value: string;

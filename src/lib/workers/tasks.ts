@@ -2,7 +2,6 @@
 import type { Side } from '$lib/job/evaluate';
 import { eventDrive, type EventDrive } from '$lib/job/toDrive';
 import { toConditions } from '$lib/job/toReadings';
-import { sureness, type Sureness } from '$lib/job/sureness';
 import { faultGrid, type Shown } from '$lib/solver/diagnosis/grid';
 import { suctionPicture, type SuctionPicture } from '$lib/solver/suction/picture';
 
@@ -13,7 +12,6 @@ export interface TaskResult {
   /** Null where the loop cannot be prepared. */
   readonly suction: SuctionPicture | null;
   readonly drive: EventDrive | null;
-  readonly sure: Sureness | null;
 }
 export type TaskName = keyof TaskResult;
 
@@ -21,6 +19,5 @@ export const TASKS: { readonly [K in TaskName]: (side: Side) => TaskResult[K] } 
   faults: (side) => faultGrid(side.loop, toConditions(side.values)).map(({ shown }) => shown),
   drive: ({ prepared, request, values }) =>
     prepared.ok && request.ok ? eventDrive(values, prepared.value, request.value) : null,
-  sure: sureness,
   suction: ({ prepared }) => (prepared.ok ? suctionPicture(prepared.value) : null),
 };

@@ -1,8 +1,14 @@
 /** What is known of a value that is not known exactly. */
 import { InvalidInputError } from '../errors';
 
+export interface Normal {
+  readonly kind: 'normal';
+  readonly mean: number;
+  readonly sd: number;
+}
+
 export type Distribution =
-  | { readonly kind: 'normal'; readonly mean: number; readonly sd: number }
+  | Normal
   /** Anywhere between two bounds, none more likely. */
   | { readonly kind: 'interval'; readonly low: number; readonly high: number }
   | {
@@ -11,6 +17,36 @@ export type Distribution =
       readonly mode: number;
       readonly high: number;
     };
+
+/**
+ * What an expanded uncertainty says: normal, with the coverage factor taken out of it.
+ *
+ * @formula u = U / k
+ * @symbol U - half width stated, in the unit of the value
+ * @symbol k - coverage factor, 1; 2 where 95 of 100 are meant
+ * @throws {@link InvalidInputError} for a half width below zero, or a factor that is not above zero
+ * @source JCGM 100:2008, 4.3.3 and 6.2.1
+ * @example calibrated(20, 0.3, 3).sd // 0.1
+ */
+export function calibrated(value: number, U: number, k: number): Normal {
+  requireOrder(U >= 0, 'U', U);
+  if (!(k > 0)) throw new InvalidInputError('k', 'a coverage factor is above zero', k);
+  return { kind: 'normal', mean: value, sd: U / k };
+}
+
+/**
+ * Anywhere within a half width and never beyond: none likelier than another, or the middle likeliest.
+ *
+ * @formula u = a / sqrt(3), or a / sqrt(6) where the middle is likeliest
+ * @symbol a - half width, in the unit of the value
+ * @throws {@link InvalidInputError} for a half width below zero
+ * @source JCGM 100:2008, 4.3.7 (interval) and 4.3.9 (triangular)
+ */
+export function within(kind: 'interval' | 'triangular', value: number, a: number): Distribution {
+  requireOrder(a >= 0, 'a', a);
+  const bounds = { low: value - a, high: value + a };
+  return kind === 'interval' ? { kind, ...bounds } : { kind, ...bounds, mode: value };
+}
 
 /**
  * Inverse of the standard normal distribution.
@@ -31,7 +67,12 @@ export function normalQuantile(p: number): number {
 
 type Rational = readonly [above: readonly number[], below: readonly number[]];
 
-const poly = (c: readonly number[], x: number) => c.reduceRight((sum, k) => sum * x + k, 0);
+/** Horner's rule for seven degrees; every draw of every input comes by here. */
+function poly(c: readonly number[], x: number): number {
+  let sum = c[7]!;
+  for (let i = 6; i >= 0; i--) sum = sum * x + c[i]!;
+  return sum;
+}
 const ratio = (x: number, [above, below]: Rational) => poly(above, x) / poly(below, x);
 
 // prettier-ignore

@@ -7,7 +7,10 @@ import type { Model } from './propagate';
 export interface SharesStudy {
   readonly inputs: readonly Distribution[];
   readonly outputs: number;
-  /** Base points of each repetition; the model is run `repetitions * samples * (inputs + 2)` times. */
+  /**
+   * Base points of each repetition; the model is run at most `repetitions * samples * (inputs + 2)`
+   * times. An input that moves nothing at the first points is not run again.
+   */
   readonly samples: number;
   /** Independent shifts of the lattice; their scatter is the error told. */
   readonly repetitions: number;
@@ -49,17 +52,10 @@ export function* varianceShares(
   const k = inputs.length;
   requireWithin('variance shares', SHARES_RANGE, { inputs: k, samples, repetitions });
   const runs: Repetition[] = [];
+  const still = new Set<number>();
   for (let r = 0; r < repetitions; r++) {
-    runs.push(
-      yield* repetition(
-        inputs,
-        outputs,
-        samples,
-        seed + 7919 * r,
-        model,
-        (done) => (r + done) / repetitions,
-      ),
-    );
+    const progress = (done: number) => (r + done) / repetitions;
+    runs.push(yield* repetition(study, seed + 7919 * r, model, progress, still));
   }
   return Array.from({ length: outputs }, (_, o) => {
     const each = runs.map((run) => run(o));
@@ -84,13 +80,18 @@ interface Estimate {
 }
 type Repetition = (output: number) => Estimate | null;
 
+/** Base points after which an input that has moved nothing is left where it is. */
+const LOOKS = 8;
+/** Moving a result by less than this share of its spread is moving nothing: the model may be rounded. */
+const NOTHING = 1e-4;
+
 function* repetition(
-  inputs: readonly Distribution[],
-  outputs: number,
-  samples: number,
+  { inputs, outputs, samples }: SharesStudy,
   seed: number,
   model: Model,
   progress: (done: number) => number,
+  /** Inputs that move nothing; filled by the first repetition. */
+  still: Set<number>,
 ): Generator<number, Repetition> {
   const k = inputs.length;
   const draw = lattice(2 * k, seed);
@@ -101,25 +102,53 @@ function* repetition(
     x[j] = quantile(inputs[j]!, p);
   };
   // [A, B, AB_1 ... AB_k] for each base point and result.
-  const f = Array.from({ length: outputs }, () => new Float64Array(samples * (k + 2)));
+  const columns = k + 2;
+  const f = Array.from({ length: outputs }, () => new Float64Array(samples * columns));
   const store = (column: number, i: number) => {
     const y = model(x);
-    for (let o = 0; o < outputs; o++) f[o]![i * (k + 2) + column] = y === null ? NaN : y[o]!;
+    for (let o = 0; o < outputs; o++) f[o]![i * columns + column] = y === null ? NaN : y[o]!;
   };
+  const same = (column: number, i: number) => {
+    for (const of of f) of[i * columns + column] = of[i * columns]!;
+  };
+  const known = still.size > 0;
   for (let i = 0; i < samples; i++) {
-    if (i % 16 === 0) yield progress(i / samples);
+    if (i % 4 === 0) yield progress(i / samples);
+    if (i === LOOKS && !known) lookForStill(f, k, still);
     draw(i, u);
     for (let j = 0; j < k; j++) put(j, k + j);
     store(1, i);
     for (let j = 0; j < k; j++) put(j, j);
     store(0, i);
     for (let j = 0; j < k; j++) {
+      if (still.has(j)) {
+        same(2 + j, i);
+        continue;
+      }
       put(j, k + j); // the one input from B
       store(2 + j, i);
       put(j, j);
     }
   }
   return (o) => estimate(f[o]!, samples, k);
+}
+
+/** Inputs for which no result moved at the first points. */
+function lookForStill(f: readonly Float64Array[], k: number, still: Set<number>): void {
+  const columns = k + 2;
+  const moves = (of: Float64Array, j: number) => {
+    let least = Infinity;
+    let most = -Infinity;
+    let change = 0;
+    for (let i = 0; i < LOOKS; i++) {
+      const a = of[i * columns]!;
+      least = Math.min(least, a, of[i * columns + 1]!);
+      most = Math.max(most, a, of[i * columns + 1]!);
+      change = Math.max(change, Math.abs(of[i * columns + 2 + j]! - a));
+    }
+    return !(change <= NOTHING * (most - least));
+  };
+  for (let j = 0; j < k; j++) if (!f.some((of) => moves(of, j))) still.add(j);
 }
 
 function estimate(f: Float64Array, samples: number, k: number): Estimate | null {
