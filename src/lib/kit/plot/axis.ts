@@ -32,6 +32,8 @@ const AIR = 0.05;
 /** Ends of an axis for these values, SI. */
 export function extent(values: readonly number[], axis: Axis): readonly [number, number] {
   if (axis.domain) return axis.domain;
+  // From the last place to the first, with half a place beyond.
+  if (axis.names) return [axis.names.length + 0.5, 0.5];
   const all = axis.zero ? [...values, 0] : values;
   if (all.length === 0) return [0, 1];
   const low = all.reduce((a, b) => Math.min(a, b));

@@ -44,6 +44,14 @@ function leftRoom(ends: readonly [number, number]): number {
   return Math.max(MARGIN.left, Math.ceil(Math.max(...widths)) + 16);
 }
 
+/** Names of places in as many lines as they need, in at most a third of the width. */
+function namedTicks(names: readonly string[], width: number) {
+  const room = Math.min(width / 3, 190);
+  const lines = names.map((name) => wrap(name, room, TEXT_SIZE));
+  const widest = Math.max(...lines.flat().map((line) => textWidth(line, TEXT_SIZE)));
+  return { texts: lines.map((own) => own.join('\n')), room: Math.ceil(widest) + 16 };
+}
+
 /** Options for `Plot.plot`: frame, grid, axes with quantity and unit, and every mark of the chart. */
 export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot.PlotOptions {
   const x = shownAxis(chart, 'x', system);
@@ -59,9 +67,10 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
   const yScale = scaleFor(
     y.domain,
     [size.height - MARGIN.bottom, MARGIN.top],
-    chart.y.domain !== undefined,
+    chart.y.domain !== undefined || chart.y.names !== undefined,
   );
-  const left = leftRoom(yScale.ends);
+  const named = chart.y.names && namedTicks(chart.y.names, size.width);
+  const left = named ? named.room : leftRoom(yScale.ends);
   const xScale = scaleFor(x.domain, [left, size.width - right], chart.x.domain !== undefined);
   const to: To = { x: x.to, y: y.to };
   const px: To = { x: xScale.px, y: yScale.px };
@@ -75,7 +84,7 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
   } as const;
   const ticks = {
     x: Math.max(3, Math.round((size.width - right - left) / 85)),
-    y: Math.max(3, Math.round(size.height / 80)),
+    y: named ? named.texts.map((_, i) => i + 1) : Math.max(3, Math.round(size.height / 80)),
   };
   const ends = endLabels(labelled, to, px, size, room);
   const inner: Box = {
@@ -115,7 +124,15 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
       Plot.gridX({ ticks: ticks.x, stroke: 'var(--rule)', strokeOpacity: 0.75 }),
       Plot.gridY({ ticks: ticks.y, stroke: 'var(--rule)', strokeOpacity: 0.75 }),
       Plot.axisX({ ...axis, ticks: ticks.x, label: null }),
-      Plot.axisY({ ...axis, ticks: ticks.y, label: null }),
+      Plot.axisY({
+        ...axis,
+        ticks: ticks.y,
+        label: null,
+        ...(named && {
+          tickFormat: (place: number) => named.texts[place - 1] ?? '',
+          lineHeight: 1.1,
+        }),
+      }),
       axisTitle(x.label, 'x'),
       axisTitle(y.label, 'y'),
       Plot.ruleY([frame.y[0]], { stroke: 'var(--ink)', strokeWidth: 1.25 }),

@@ -11,6 +11,8 @@ export interface Axis {
   readonly domain?: readonly [low: number, high: number];
   /** Zero belongs on this axis even where the data stay away from it. */
   readonly zero?: boolean;
+  /** Names of the places 1, 2, … instead of numbers, the first at the top; upright axis only. */
+  readonly names?: readonly string[];
 }
 
 /** Ink of a mark that is not simply a side's own: a role, or a step of the ramp from cold to hot. */

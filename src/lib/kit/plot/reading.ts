@@ -64,7 +64,8 @@ export function readAt(chart: Chart, x: number, system: UnitSystem): Reading {
       .filter((p) => p[0] === x)
       .map((p) => ({
         label: dots.label,
-        text: worded(p[1], chart.y.quantity, system),
+        // Where places have names the label is all there is to say.
+        text: chart.y.names ? '' : worded(p[1], chart.y.quantity, system),
         side: dots.side ?? 'found',
         ...(dots.tone && { tone: dots.tone }),
         y: p[1],
@@ -72,16 +73,18 @@ export function readAt(chart: Chart, x: number, system: UnitSystem): Reading {
   return {
     x,
     xText: worded(x, chart.x.quantity, system),
-    items: [...(chart.curves ?? []).flatMap(item), ...(chart.dots ?? []).flatMap(near)],
+    items: [
+      ...(chart.y.names ? [] : (chart.curves ?? [])).flatMap(item),
+      ...(chart.dots ?? []).flatMap(near),
+    ],
   };
 }
 
 /** A reading as one sentence, for assistive technology; where two sides are drawn each is named. */
 export function spokenReading(chart: Chart, reading: Reading): string {
   const compared = reading.items.some(({ side }) => side === 'candidate');
-  const said = reading.items.map(
-    ({ side, label, text }) =>
-      `${compared ? `${SIDE_WORD[side].toLowerCase()} ` : ''}${label} ${text}`,
+  const said = reading.items.map(({ side, label, text }) =>
+    `${compared ? `${SIDE_WORD[side].toLowerCase()} ` : ''}${label} ${text}`.trimEnd(),
   );
   return `${chart.x.name} ${reading.xText}: ${said.join(', ') || 'no value'}`;
 }

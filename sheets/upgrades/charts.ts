@@ -1,0 +1,156 @@
+/** Plots of the choices: one small panel a result, and what is best for the money. */
+import type { Judge } from '$lib/job/assess';
+import { judged } from '$lib/job/assess';
+import type { Limits } from '$lib/job/toLoop';
+import { worthTheirMoney, type UpgradeStudy } from '$lib/job/upgrades';
+import type { Chart } from '$lib/kit';
+import type { Limit } from '$lib/kit/plot/chart';
+import type { Result } from '../types';
+import { costOf, type Choice } from './choice';
+import { resultsOf } from './results';
+import { JUDGED, short } from './words';
+
+export interface Panel {
+  readonly id: string;
+  readonly title: string;
+  readonly chart: Chart;
+  /** Choices that have no value there, and why. */
+  readonly missing: readonly string[];
+}
+
+/** Results drawn, and the limit each has. */
+const DRAWN: Readonly<Record<string, 'charge' | 'reservoir' | 'zero' | null>> = {
+  'charge-cruise': 'charge',
+  'charge-pull': 'charge',
+  'charge-after': 'charge',
+  'recovery-time': null,
+  'tank-peak': 'reservoir',
+  'suction-margin': 'zero',
+  'boiling-margin': 'zero',
+  'feed-margin': 'zero',
+  current: null,
+  'mass-added': null,
+};
+
+/** Names this long still leave room for the plot. */
+const TICK = 30;
+
+/** A panel a result: every choice a place, its mark tied to the loop as found. */
+export function panels(choices: readonly Choice[], limits: Limits): Panel[] {
+  const results = choices.map((choice) => resultsOf(choice, limits));
+  return Object.entries(DRAWN).flatMap(([id, limit]): Panel[] => {
+    const own = results.map((list) => list.find((result) => result.id === id)!);
+    if (own.every(({ value }) => value === null)) return [];
+    return [
+      {
+        id,
+        title: own[0]!.name,
+        chart: panel(choices, own, limitsAt(limit, limits)),
+        missing: own.flatMap(({ value, absent }, i) =>
+          value === null ? [`${short(choices[i]!.name, TICK)}: ${absent}`] : [],
+        ),
+      },
+    ];
+  });
+}
+
+function limitsAt(limit: (typeof DRAWN)[string], limits: Limits): Limit[] {
+  if (limit === null || limit === undefined) return [];
+  const at = limit === 'zero' ? 0 : limits[limit];
+  return [{ axis: 'x', at, label: 'limit', level: 'act' }];
+}
+
+const placeOf = (i: number) => i + 1;
+
+function panel(choices: readonly Choice[], own: readonly Result[], limits: Limit[]): Chart {
+  const { quantity } = own[0]!;
+  const from = own[0]!.value;
+  const marked = choices.flatMap((choice, i) => {
+    const { value } = own[i]!;
+    return value === null ? [] : [{ choice, value, place: placeOf(i) }];
+  });
+  return {
+    x: { name: own[0]!.name, quantity },
+    y: { name: '', quantity: 'count', names: choices.map(({ name }) => short(name, TICK)) },
+    curves: marked.flatMap(({ choice, value, place }) =>
+      from === null || choice.parts === null
+        ? []
+        : [
+            {
+              id: choice.id,
+              label: choice.name,
+              thin: true,
+              quiet: true,
+              tone: 'soft' as const,
+              points: [
+                [from, place],
+                [value, place],
+              ] as const,
+            },
+          ],
+    ),
+    dots: marked.map(({ choice, value, place }) => ({
+      label: short(choice.name, TICK),
+      ...sideOf(choice),
+      points: [[value, place] as const],
+    })),
+    limits,
+  };
+}
+
+const sideOf = ({ id }: Choice) =>
+  id === 'found'
+    ? { side: 'found' as const }
+    : id === 'hand'
+      ? { side: 'candidate' as const }
+      : { side: 'found' as const, tone: 'ink' as const };
+
+/** Cost against what it leads to: the best for the money joined, everything tried faint behind it. */
+export function frontChart(choices: readonly Choice[], study: UpgradeStudy, limits: Limits): Chart {
+  const { judge, tried, budget } = study;
+  const front = worthTheirMoney(tried);
+  const onFront = (cost: number, T: number) =>
+    front.some((one) => one.cost === cost && one.T === T);
+  return {
+    x: { name: 'Cost of the parts', quantity: 'money', zero: true },
+    y: { name: titleOf(judge), quantity: 'temperature' },
+    curves: [
+      {
+        id: 'front',
+        label: 'best for the money',
+        tone: 'accent',
+        points: front.map(({ cost, T }) => [cost, T] as const),
+      },
+    ],
+    dots: [
+      {
+        label: 'combination tried',
+        tone: 'soft',
+        points: tried.filter(({ cost, T }) => !onFront(cost, T)).map(({ cost, T }) => [cost, T]),
+      },
+    ],
+    spots: choices.flatMap((choice) => {
+      const cost = choice.parts === null ? 0 : costOf(choice);
+      const T = judged(judge, choice.is);
+      if (cost === null || T === null) return [];
+      const faint = choice.parts !== null && !onFront(cost, T);
+      return [
+        {
+          label: short(choice.name, 26),
+          x: cost,
+          y: T,
+          ...sideOf(choice),
+          ...(faint && { tone: 'soft' as const }),
+        },
+      ];
+    }),
+    limits: [
+      { axis: 'y', at: limits.charge, label: 'limit of the charge air', level: 'act' },
+      ...(budget === null
+        ? []
+        : [{ axis: 'x', at: budget, label: 'budget', level: 'watch' } as const]),
+    ],
+  };
+}
+
+export const titleOf = (judge: Judge): string => `Charge air, ${JUDGED[judge]}`;
