@@ -43,7 +43,10 @@ export function formatQuantity(
 ): Formatted {
   const unit = options.unit ?? shownUnit(quantity, system, si);
   const shown = fromSI(si, scaleOf(unit.spelling, siOf(quantity)));
-  const told = quantity === 'money' ? { ...CENTS(shown), ...options } : options;
+  const told =
+    quantity === 'money' && options.decimals === undefined
+      ? { ...options, ...CENTS(shown) }
+      : options;
   const decimals = told.decimals ?? DISPLAY[quantity].decimals ?? Infinity;
   const number = printNumber(shown, quantity === 'count' ? 15 : (told.digits ?? 4), decimals);
   const tex =

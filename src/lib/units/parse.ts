@@ -73,7 +73,8 @@ export function parseQuantity(
   if (typed.length > LONGEST) {
     return refuse('too-long', `Too long to be a value. Enter ${expected}.`);
   }
-  const text = signBehind(plain(typed));
+  const said = plain(typed);
+  const text = signBehind(said);
   if (text === '') return refuse('empty', `Nothing entered. Enter ${expected}.`);
 
   if (quantity === 'bore') {
@@ -112,7 +113,7 @@ export function parseQuantity(
   }
   if (unit.note) notes.push(unit.note);
   const si = convert(first.value, unit.spelling, quantity);
-  return { ok: true, si, unit: unit.spelling, text, ...noteOf(notes) };
+  return { ok: true, si, unit: unit.spelling, text: said, ...noteOf(notes) };
 }
 
 /** A number without a unit takes that of the system. */

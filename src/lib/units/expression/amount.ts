@@ -13,6 +13,7 @@ import {
   multiplied,
   NO_DIMENSION,
   raised,
+  siUnit,
   unitWords,
   usualQuantity,
   type Dimension,
@@ -53,6 +54,9 @@ export function amountOf(si: number, quantity: Quantity): Amount {
 }
 
 export const bareNumber = (si: number): Amount => ({ si, dimension: NO_DIMENSION, zeros: 0 });
+
+/** The unit of an amount in SI; empty for a bare number. */
+export const siUnitOf = (amount: Amount): string => siUnit(amount.dimension);
 
 /** "a heat flow (W)": an amount as a message names it. */
 export function amountWords(amount: Amount): string {

@@ -87,9 +87,12 @@ export const baseUnits = (dimension: Dimension, system: 'US' | 'SI') =>
     .map((name, i) => [name, Math.round(dimension[i]! * 1e6) / 1e6] as const)
     .filter(([, power]) => power !== 0);
 
-/** The SI unit in words, for a message: `W`, `kg/m^3`, `kg m^-1`; a bare number says so. */
-export function unitWords(dimension: Dimension): string {
-  if (isNone(dimension)) return 'a bare number';
+/** The SI unit in words, for a message: a bare number says so. */
+export const unitWords = (dimension: Dimension): string =>
+  isNone(dimension) ? 'a bare number' : siUnit(dimension);
+
+/** The SI unit: `W`, `kg/m^3`, `kg m^-1`; empty for a bare number. */
+export function siUnit(dimension: Dimension): string {
   const usual = usualQuantity(dimension);
   if (usual) return SI_UNIT[usual];
   return baseUnits(dimension, 'SI')

@@ -1,5 +1,5 @@
 /** Expressions with units that a person types: read, evaluated, typeset; see read.ts for what is let in. */
-export { amountOf, type Amount } from './amount';
+export { amountOf, siUnitOf, type Amount } from './amount';
 export { evaluateTree, type Evaluated } from './evaluate';
 export { readExpression, type NameIs, type ReadTree } from './read';
 export { naturally, printAs, shownIn, type Shown } from './shown';
