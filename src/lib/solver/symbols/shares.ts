@@ -1,0 +1,155 @@
+/** Shares of a whole, told in per cent. */
+import { ANY, LINE, type Shelf } from './book';
+
+export const percent: Shelf = [
+  [
+    ['UA found, of that described'],
+    'What the log says the core does, of what was expected.',
+    [0.6, 1.3],
+    LINE,
+  ],
+  [
+    ['conductance by measures, of that of the rating'],
+    'What fins and tubes should do, of what the seller states.',
+    [0.8, 1.2],
+    LINE,
+  ],
+  [
+    ['chance', 'probability of the leading cause'],
+    'How likely, by all that was put in.',
+    [0, 1],
+    LINE,
+  ],
+  [
+    ['standard error of the chance'],
+    'How far the chance may be off for the number of draws.',
+    [0, 0.05],
+    'More draws make it smaller: four times as many halve it.',
+  ],
+  [
+    ['share of the variance from this input'],
+    'How much of the doubt goes if this one were known.',
+    [0, 1],
+    LINE,
+  ],
+  [
+    ['current over rating at that point'],
+    'Overload of the one point of the trip curve.',
+    [1.2, 6],
+    'The maker’s trip curve.',
+  ],
+  [
+    ['error allowed'],
+    'How wrong the meter may read before it counts as wrong.',
+    [0.01, 0.1],
+    'Chosen.',
+  ],
+  [
+    ['flow knob'],
+    'Flow tried, of the flow as it is.',
+    [0, 2],
+    'Tried with the knob on this sheet.',
+  ],
+  [
+    [
+      'setting tried',
+      'setting at which the last balance is lost',
+      'room to the last balance; below zero: downwards',
+    ],
+    'A setting of the knob, of what it is now.',
+    [-1, 5],
+    'Tried with the knob on this sheet.',
+  ],
+  [
+    ['bay air per degree of liquid above ambient'],
+    'How much the bay warms as the liquid does.',
+    [0, 1, 'from memory'],
+    'Bay and liquid logged together over a drive.',
+  ],
+  [
+    ['heat capacity by volume over that of water'],
+    'What a mixture holds, of what water would.',
+    [0.75, 1],
+    'By mixture, from the source named.',
+  ],
+  [
+    ['liquid-side effectiveness against ambient'],
+    'Share of its lead over the air that the liquid loses in the core.',
+    [0.05, 0.7],
+    'Drop over inlet less ambient, three thermometers.',
+  ],
+  [
+    ['part of the heat’s variance that the probes bring'],
+    'The rest is the flow meter’s.',
+    [0, 1],
+    LINE,
+  ],
+  [
+    ['power shut off over power at free flow'],
+    'What the pump draws with its outlet shut, of what it draws wide open.',
+    [0.4, 1, 'from memory'],
+    'A clamp meter, outlet pinched for a moment and open.',
+  ],
+  [
+    ['share going straight to the outlet'],
+    'Return liquid that never mixes with the tank.',
+    [0, 0.5, 'from memory'],
+    'A kick of warm water into the return: how much arrives at once.',
+  ],
+  [
+    ['share lost per kelvin'],
+    'How much less the breaker holds for each degree it sits hotter.',
+    [0.001, 0.01, 'from memory'],
+    'The maker’s derating table.',
+  ],
+  [
+    ['share of free air'],
+    'What the fans pull through the stack, of the figure on the box.',
+    [0.55, 0.75, 'from memory'],
+    'Anemometer over the face, over the box’s figure.',
+  ],
+  [
+    ['share of the face that other cores cover'],
+    'Finned area with another core in the same air.',
+    [0, 1],
+    'A tape: overlapping area over face.',
+  ],
+  [
+    ['share of the drive', 'share of the time for which the pump runs'],
+    'Of the time, that in which liquid moves.',
+    [0, 1],
+    'The log.',
+  ],
+  [
+    ['share of the flow lost', 'share of the volts lost'],
+    'What went in the event, of what there was.',
+    [0, 1],
+    'The log, before and after.',
+  ],
+  [
+    ['share of the pump’s head that is left'],
+    'What vapour at the inlet leaves of the head.',
+    [0, 1],
+    'Two gauges at the pump, hot against cold.',
+  ],
+  [
+    ['share of the stagnation pressure left'],
+    'Grille, ducting and bumper leave this much of the wind’s pressure.',
+    [0.2, 0.6, 'from memory'],
+    'Water column across the stack over ½ρv² at a steady speed.',
+  ],
+  [
+    ['wire-to-water efficiency'],
+    'Of the watts, those that move liquid.',
+    [0.05, 0.45, 'from memory'],
+    'Head times flow over volts times amps.',
+  ],
+  [['± of the heat wanted'], 'How well the heat should be known.', [0.05, 0.5], 'Chosen.'],
+  [
+    [/^± /],
+    'How far it may be off, of its value.',
+    [0, 0.5],
+    'From the instrument’s class, the marks, or the spread of repeats.',
+  ],
+  [[/^share/], 'A share of the whole the line names.', ANY, LINE],
+];
