@@ -2,7 +2,9 @@
 import type { ContentOf, Result } from '../types';
 import { say } from '../types';
 import { coreFindings } from './findings';
+import { measuresOverRating } from '$lib/solver/cores/geometry/formulas';
 import { coreLines } from './lines';
+import { compared } from './ratingLines';
 import { CORE_WORDS, measuredCores, type MeasuredCore } from './measured';
 
 export const content: ContentOf = (side) => {
@@ -21,7 +23,8 @@ export const content: ContentOf = (side) => {
   };
 };
 
-function results({ core, made }: MeasuredCore): Result[] {
+function results(measured: MeasuredCore): Result[] {
+  const { core, made, rated } = measured;
   const { id, title } = CORE_WORDS[core];
   return [
     {
@@ -31,6 +34,16 @@ function results({ core, made }: MeasuredCore): Result[] {
       value: made.UA,
       quantity: 'conductance',
       better: 'higher',
+    },
+    {
+      id: `${id}-against-rating`,
+      name: `${title}, its conductance by measures, of that by its rating`,
+      symbol: 'x_{UA}',
+      value: compared(measured)
+        ? measuresOverRating.value({ UA: made.UA, UA_r: rated!.rated.UA })
+        : null,
+      absent: rated ? 'its fins and tubes are not measured' : 'no rating typed in',
+      quantity: 'percent',
     },
     {
       id: `${id}-heat`,

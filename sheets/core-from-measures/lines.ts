@@ -8,10 +8,11 @@ import { coolantProperties } from '$lib/solver/fluids/coolant';
 import type { Note } from '$lib/solver/errors';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import { AIR_PROPERTIES, liquidProperties } from '../exchangers/ratingLines';
+import { againstRatingLines } from './ratingLines';
 import { CORE_WORDS, type MeasuredCore } from './measured';
 
 export function coreLines(core: MeasuredCore): Line[] {
-  return [...areaLines(core), ...airLines(core), ...liquidLines(core)];
+  return [...areaLines(core), ...airLines(core), ...liquidLines(core), ...againstRatingLines(core)];
 }
 
 const named = (core: MeasuredCore) => {

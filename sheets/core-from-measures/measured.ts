@@ -5,9 +5,9 @@ import { ratingOf } from '$lib/job/rating';
 import { pressureAtAltitude } from '$lib/solver/air/atmosphere';
 import type { GeometryCore, GeometryPoint } from '$lib/solver/cores/geometry/fromGeometry';
 import type { CoreGeometry } from '$lib/solver/cores/geometry/types';
-import { ratedCore } from '$lib/solver/cores/rating';
+import { ratedCore, type RatedCore } from '$lib/solver/cores/rating';
 import { SolverError } from '$lib/solver/errors';
-import type { Arrangement } from '$lib/solver/loop/types';
+import type { Arrangement, Core } from '$lib/solver/loop/types';
 
 export const CORE_WORDS = {
   frontExchanger: { id: 'front', title: 'Front exchanger' },
@@ -20,8 +20,10 @@ export interface MeasuredCore {
   readonly arrangement: Arrangement;
   readonly point: GeometryPoint;
   readonly made: GeometryCore;
-  /** Conductance that the typed rating stands for; null where the loop does not use it or it cannot be. */
+  /** Conductance that the typed rating stands for; null where nobody typed one or it cannot be. */
   readonly ratedUA: number | null;
+  /** The typed rating backed out, to be shown step by step. */
+  readonly rated: { readonly core: Core; readonly rated: RatedCore } | null;
   /** Nobody has given a measure yet: all of them are usual ones. */
   readonly assumed: boolean;
   /** The loop is solved with the measures. */
@@ -51,6 +53,7 @@ export function measuredCores(side: Side): {
   const cores: MeasuredCore[] = [];
   const trouble: CoreTrouble[] = [];
   for (const core of spoken.length ? spoken : (['frontExchanger'] as const)) {
+    const rated = typedRating(side, core);
     try {
       cores.push({
         core,
@@ -61,7 +64,8 @@ export function measuredCores(side: Side): {
           airPressure: pressureAtAltitude(side.values['site.altitude']!.si!),
         },
         made: measuredCore(side.values, core),
-        ratedUA: ratedConductance(side, core),
+        ratedUA: rated?.rated.UA ?? null,
+        rated,
         assumed: !measuredAny(side, core),
         counts: byMeasures(side.values, core),
       });
@@ -73,10 +77,11 @@ export function measuredCores(side: Side): {
   return { cores, trouble };
 }
 
-function ratedConductance(side: Side, core: CoreId): number | null {
+function typedRating(side: Side, core: CoreId): MeasuredCore['rated'] {
   if (side.values[`${core}.rating.heat`]!.assumed) return null;
   try {
-    return ratedCore({ ...side.loop[core], rating: ratingOf(side.values, core) }, core).UA;
+    const typed = { ...side.loop[core], rating: ratingOf(side.values, core) };
+    return { core: typed, rated: ratedCore(typed, core) };
   } catch (error) {
     if (error instanceof SolverError) return null;
     throw error;

@@ -30,7 +30,11 @@ export const liquidProperties = ({ kind }: Coolant, where: string): Note => ({
 });
 
 /** From one rating point to the conductance of the whole core. */
-export function ratingLines({ id, title }: CoreName, core: Core, { rated }: CoreModel): Line[] {
+export function ratingLines(
+  { id, title }: CoreName,
+  core: Core,
+  { rated }: Pick<CoreModel, 'rated'>,
+): Line[] {
   const { rating } = core;
   const C_min = Math.min(rated.C_air, rated.C_liquid);
   const C_max = Math.max(rated.C_air, rated.C_liquid);

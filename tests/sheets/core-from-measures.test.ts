@@ -4,6 +4,7 @@ import { evaluate } from '$lib/job/evaluate';
 import { emptyJob, type Job } from '$lib/job/types';
 import { content } from '../../sheets/core-from-measures/content';
 import { measuredCores } from '../../sheets/core-from-measures/measured';
+import { walkContent } from './walk';
 import { content as exchangers } from '../../sheets/exchangers/content';
 
 const edited = (changes: Readonly<Record<string, string>>, job: Job = emptyJob()): Job =>
@@ -42,6 +43,14 @@ describe('core from measures', () => {
     const ruler = { 'frontExchanger.measure.depth': '2.25 in' };
     expect(rated(0.95, ruler)).toContain('front-agrees');
     expect(rated(1.25, ruler)).toContain('front-disagrees');
+    const told = (job: Job) => content(evaluate(job).asFound);
+    const both = edited({ 'frontExchanger.rating.heat': watts(near * 0.95), ...ruler });
+    const shareOf = (job: Job) =>
+      told(job).results.find(({ id }) => id === 'front-against-rating')!;
+    expect(told(both).lines.at(-1)!.id).toBe('front.against-rating');
+    expect(walkContent(told(both), 'US')).toEqual([]);
+    expect(shareOf(both).value!).toBeGreaterThan(1);
+    expect(shareOf(edited(ruler))).toMatchObject({ value: null, absent: 'no rating typed in' });
     // Usual measures are no witness against a rating.
     expect(rated(1.25)).toContain('front-assumed');
     expect(rated(1.25)).not.toContain('front-disagrees');

@@ -276,6 +276,22 @@ export const coreConductance = defineFormula({
   source: SOURCES.kaysLondon,
 });
 
+/** What the measures say of what the seller says. */
+export const measuresOverRating = defineFormula({
+  id: 'geometry.measures-over-rating',
+  expr: 'UA / UA_r',
+  gives: {
+    tex: 'x_{UA}',
+    quantity: 'percent',
+    name: 'conductance by measures, of that of the rating',
+  },
+  terms: {
+    UA: conductance('UA', 'conductance of the core'),
+    UA_r: conductance('UA_r', 'conductance at the rating'),
+  },
+  source: SOURCES.definition,
+});
+
 // ---------------------------------------------------------------- friction of the fins
 
 export const stripFriction = defineFormula({
