@@ -4,6 +4,7 @@ import type { Job } from '$lib/job/types';
 import { SI_UNIT } from '$lib/solver/quantity';
 import type { Result } from '../types';
 import type { Gathered } from './gather';
+import { ownReport } from './own';
 
 /** @param notes - what the reader of the file was told */
 export function jobReport(job: Job, gathered: readonly Gathered[], notes: readonly string[] = []) {
@@ -14,21 +15,22 @@ export function jobReport(job: Job, gathered: readonly Gathered[], notes: readon
     notes,
     units: 'SI',
     sides: {
-      asFound: sideReport(asFound, gathered),
-      candidate: candidate && sideReport(candidate, gathered),
+      asFound: sideReport(job, asFound, gathered),
+      candidate: candidate && sideReport(job, candidate, gathered),
     },
   };
 }
 
 export const jsonText = (report: object): string => `${JSON.stringify(report, null, 2)}\n`;
 
-function sideReport(side: Side, gathered: readonly Gathered[]) {
+function sideReport(job: Job, side: Side, gathered: readonly Gathered[]) {
   const own = gathered.filter((part) => part.side === side.id);
   return {
     problem: side.problem ?? null,
     refused: side.problems,
     assumed: Object.keys(side.values).filter((path) => side.values[path]!.assumed),
     sheets: Object.fromEntries(own.map(({ sheet, results }) => [sheet, results.map(resultReport)])),
+    own: ownReport(job, side),
     ...failures(own),
   };
 }

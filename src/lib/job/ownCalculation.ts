@@ -37,6 +37,8 @@ export type OwnOutcome =
       readonly note?: string;
       /** Right side with numbers put in, typeset in the reader's units. */
       put(system: UnitSystem): string;
+      /** The same, to be read aloud. */
+      said(system: UnitSystem): string;
     }
   | { readonly ok: false; readonly part: OwnPart; readonly message: string };
 
@@ -146,6 +148,7 @@ function calculated(
       shown: wish.shown,
       ...(absoluteLeaves(read.tree, parts).size > 0 && { note: FROM_ABSOLUTE_ZERO }),
       put: (system) => putIn(read.tree, usable, parts, system),
+      said: (system) => spoken(line.expression, usable, system),
     },
   };
 }
@@ -182,6 +185,15 @@ function putIn(
     parts,
   );
 }
+
+/** The expression with each symbol replaced by its value in words. */
+const spoken = (expression: string, usable: ReadonlyMap<string, Usable>, system: UnitSystem) =>
+  expression.replace(/[A-Za-z]\w*/g, (name) => {
+    const symbol = usable.get(name);
+    if (!symbol) return name;
+    const { text, unit } = printAs(symbol.amount.si, symbol.shown, system);
+    return unit ? `${text} ${unit}` : text;
+  });
 
 const SYMBOL = /^[A-Za-z][A-Za-z0-9]*(_[A-Za-z0-9]+)*$/;
 const LONGEST_SYMBOL = 24;

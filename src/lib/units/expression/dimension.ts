@@ -3,26 +3,29 @@ import { math } from '$lib/math';
 import { SI_UNIT, type Quantity } from '$lib/solver/quantity';
 import { siOf } from '../scale';
 
-/** Exponents of kg, m, s, A, K, cd, mol. An angle counts as a bare number. */
+/** Exponents of kg, m, s, A, K, cd, mol and money. An angle counts as a bare number. */
 export type Dimension = readonly number[];
 
-/** How many of the exponents that mathjs counts are told apart here. */
-const BASES = 7;
-/** Its exponent of the angle, which is let go; those behind it (bits, money) have no place here. */
+/** Where mathjs counts what: the base units of physics come first, then angle, bits and what was added. */
+const PHYSICAL = 7;
 const ANGLE = 7;
 
-export const NO_DIMENSION: Dimension = [0, 0, 0, 0, 0, 0, 0];
-export const TEMPERATURE: Dimension = [0, 0, 0, 0, 1, 0, 0];
+const exponents = (spelling: string): readonly number[] =>
+  (math.unit(1, spelling) as unknown as { dimensions: readonly number[] }).dimensions;
+const MONEY = exponents('dollar').findIndex((power) => power === 1);
+
+export const NO_DIMENSION: Dimension = [0, 0, 0, 0, 0, 0, 0, 0];
+export const TEMPERATURE: Dimension = [0, 0, 0, 0, 1, 0, 0, 0];
 
 /** Roots make halves and thirds of exponents. */
 const SAME_WITHIN = 1e-9;
 
-/** Dimensions of a mathjs unit; null where they go beyond those of physics. */
+/** Dimensions of a mathjs unit; null where it measures what has no place in a calculation, such as bits. */
 export function dimensionOf(spelling: string): Dimension | null {
   if (spelling === '') return NO_DIMENSION;
-  const { dimensions } = math.unit(1, spelling) as unknown as { dimensions: readonly number[] };
-  if (dimensions.some((d, i) => i > ANGLE && d)) return null;
-  return dimensions.slice(0, BASES).map((d) => d || 0);
+  const powers = exponents(spelling);
+  if (powers.some((power, i) => power && i > ANGLE && i !== MONEY)) return null;
+  return [...powers.slice(0, PHYSICAL), powers[MONEY]].map((power) => power || 0);
 }
 
 export const multiplied = (a: Dimension, b: Dimension, power = 1): Dimension =>
@@ -73,13 +76,15 @@ const USUAL = [
   'current',
   'resistance',
   'frequency',
+  'money',
+  'costPerDegree',
 ] as const satisfies readonly Quantity[];
 
 export const usualQuantity = (dimension: Dimension): Quantity | undefined =>
   USUAL.find((quantity) => isSame(dimensionOfQuantity(quantity), dimension));
 
-const SI_BASE = ['kg', 'm', 's', 'A', 'K', 'cd', 'mol'] as const;
-const US_BASE = ['lbm', 'ft', 's', 'A', 'degR', 'cd', 'mol'] as const;
+const SI_BASE = ['kg', 'm', 's', 'A', 'K', 'cd', 'mol', 'dollar'] as const;
+const US_BASE = ['lbm', 'ft', 's', 'A', 'degR', 'cd', 'mol', 'dollar'] as const;
 
 /** Base units, for a result that no kind of quantity has: name and exponent. */
 export const baseUnits = (dimension: Dimension, system: 'US' | 'SI') =>

@@ -51,6 +51,7 @@ const TEX: Readonly<Record<string, string>> = {
   degC: '{}^{\\circ}\\mathrm{C}',
   degR: '{}^{\\circ}\\mathrm{R}',
   ohm: '\\Omega',
+  dollar: '\\$',
   minute: '\\mathrm{min}',
   hour: '\\mathrm{h}',
   BTU: '\\mathrm{Btu}',
