@@ -14,7 +14,7 @@ const QUIET = { level: 'info' } as const;
 function verdict(study: Study): Finding {
   const { answer, input, kind, side } = study;
   const { present, value, best, worst, at, question } = answer;
-  const name = lower(input.name);
+  const name = `“${lower(input.name)}”`;
   const target = targetWords(study);
   const subject = lower(kind.name);
   const told = (x: number) => valueWords(study, x);
@@ -36,7 +36,7 @@ function verdict(study: Study): Finding {
         code: 'already',
         level: 'good',
         sentence: put(
-          ...[`The loop meets it: ${subject} `, target, `. ${input.name} may go as far as `],
+          ...[`The loop meets it: ${subject} `, target, `. ${name} may go as far as `],
           ...[told(value!), '. ', now],
         ),
       };
@@ -66,7 +66,7 @@ function verdict(study: Study): Finding {
       return {
         code: 'flat',
         level: 'watch',
-        sentence: say`${input.name} does nothing for ${subject}: ${whyFlat(side.values, question)}. It stays at ${q(best!.y, kind.quantity)}.`,
+        sentence: say`“${input.name}” does nothing for ${subject}: ${whyFlat(side.values, question)}. It stays at ${q(best!.y, kind.quantity)}.`,
       };
     case 'unsolved':
       return {
@@ -90,17 +90,17 @@ function shape(study: Study): Finding[] {
       code: 'several',
       level: 'watch',
       sentence: [
-        ...say`${q(smooth.length, 'count')} values of ${lower(input.name)} give just the target: `,
+        ...say`${q(smooth.length, 'count')} values of “${lower(input.name)}” give just the target: `,
         ...list,
         '. The one told is nearest to the present value.',
       ],
     });
   }
-  if (answer.shape === 'turns' && answer.best && answer.verdict !== 'flat') {
+  if (answer.overdone && answer.best && answer.verdict !== 'flat') {
     all.push({
       ...QUIET,
       code: 'turns',
-      sentence: say`More is not always better here: ${lower(kind.name)} is best, ${q(answer.best.y, kind.quantity)}, at ${q(answer.best.x, input.quantity)}, and worse on one side of it or both.`,
+      sentence: say`More is not always better here: ${lower(kind.name)} is best, ${q(answer.best.y, kind.quantity)}, at ${q(answer.best.x, input.quantity)}, and worse on both sides of it.`,
     });
   }
   if (answer.end === 'jump' && answer.verdict !== 'flat') {
@@ -122,7 +122,7 @@ function limits(study: Study): Finding[] {
     sentence: say`From ${q(gap.from, input.quantity)} to ${q(gap.to, input.quantity)} there is no answer: ${goneWords(gap.gone)}.`,
   }));
   if (input.with) {
-    all.push({ ...QUIET, code: 'with', sentence: say`${input.name}: ${input.with}.` });
+    all.push({ ...QUIET, code: 'with', sentence: say`“${input.name}”: ${input.with}.` });
   }
   const { ambient } = answer.question;
   if (ambient !== null) {

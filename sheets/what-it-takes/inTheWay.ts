@@ -124,7 +124,7 @@ function next(study: Study): Finding[] {
   const gain = (rival: Rival) => q(rival.gain, kind.difference);
   const words = (rival: Rival) => `a tenth ${rival.change} of “${lower(rival.name)}”`;
   const where =
-    answer.value === null ? `With ${lower(input.name)} at its best` : 'With that value in';
+    answer.value === null ? `With “${lower(input.name)}” at its best` : 'With that value in';
   return [
     {
       code: 'next',

@@ -172,7 +172,7 @@ function checkLines(study: Study): Line[] {
   if (!solved) {
     return [
       formulaLine(left.formula, left.x, {
-        id: 'check',
+        id: value === null ? 'at-best' : 'at-value',
         statement:
           value === null
             ? `${kind.name} at the best this input can do`

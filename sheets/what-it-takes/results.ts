@@ -14,6 +14,9 @@ const ABSENT = {
 const absentOf = ({ answer: { verdict } }: Study): string =>
   verdict === 'found' || verdict === 'already' ? '' : ABSENT[verdict];
 
+/** A target is neither better nor worse. */
+const withoutBetter = ({ better: _, ...rest }: Result): Result => rest;
+
 export function results(study: Study): Result[] {
   const { answer, input, kind } = study;
   const { present, value, best, level } = answer;
@@ -66,6 +69,6 @@ export function results(study: Study): Result[] {
       value === null ? null : (answer.at?.y ?? null),
     ),
     result('result-best', `${kind.name}, best this input can do`, best?.y ?? null, 'not solved'),
-    result('target', 'Target', level, 'not solved'),
+    withoutBetter(result('target', 'Target', level, 'not solved')),
   ];
 }

@@ -8,6 +8,7 @@ import {
   stretches,
   survey,
   type Crossing,
+  type Look,
   type Stretch,
   type Survey,
 } from '$lib/solver/numerics/survey';
@@ -41,6 +42,8 @@ export interface Inversion {
   readonly looks: Survey['looks'];
   readonly gaps: readonly Gap[];
   readonly shape: Survey['shape'];
+  /** Past its best the result gets worse again by more than a little. */
+  readonly overdone: boolean;
   /** What the result must be; null where nothing could be solved. */
   readonly level: number | null;
   readonly wanted: 'below' | 'above' | 'on';
@@ -153,6 +156,7 @@ export function invert(
     looks: seen.looks,
     gaps: gapsOf(seen, at),
     shape: seen.shape,
+    overdone: overdone(seen, best, worst),
     level,
     wanted,
     best,
@@ -168,6 +172,16 @@ export function invert(
     rungs: trial ? ladder(trial, question) : [],
     rivals: trial && told ? bottlenecks(trial, question, input, told.y) : [],
   };
+}
+
+/** Share of the whole effect below which a turn is not worth a word. */
+const LITTLE = 0.03;
+
+function overdone({ looks, shape }: Survey, best: Look | null, worst: Look | null): boolean {
+  if (shape !== 'turns' || !best || !worst) return false;
+  const there = looks.filter(({ y }) => !Number.isNaN(y));
+  const enough = LITTLE * Math.abs(worst.y - best.y);
+  return [there[0]!, there.at(-1)!].every(({ y }) => Math.abs(y - best.y) > enough);
 }
 
 function levelOf({ kind, result, target, within }: Question, best: number, lower: boolean): number {

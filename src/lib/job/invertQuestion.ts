@@ -138,7 +138,7 @@ export const aroundPulls = ({ duty }: Question): DutyId => (duty === 'pull' ? 'c
 
 /** Fields the question needs, in the order they are asked. */
 export function questionPaths(values: Values): string[] {
-  const { result, kind, input } = questionOf(values);
+  const { result, kind, input, pulls: inARow } = questionOf(values);
   const { target, within, anyDuty, pulls, followed } = RESULT_KINDS[result];
   const keys = [
     'input',
@@ -148,7 +148,7 @@ export function questionPaths(values: Values): string[] {
     kind === 'within' ? within : target,
     ...(input === 'site.ambient' ? [] : ['ambient']),
     ...(pulls && result === 'pull-end' ? ['pulls'] : []),
-    ...(pulls ? ['rest'] : []),
+    ...(pulls && (result === 'pulls' || inARow > 1) ? ['rest'] : []),
   ].map((key) => `whatItTakes.${key}`);
   return [
     ...keys,

@@ -66,7 +66,6 @@ export interface Rival {
 }
 
 const TENTH = 0.1;
-const MOST = 3;
 
 /** What a workshop can change; the weather and the driver are not among them. */
 const CHANGEABLE = [
@@ -112,9 +111,7 @@ export function bottlenecks(
         ? [{ id, name: other.name, change, gain }]
         : [];
     });
-  })
-    .toSorted((a, b) => b.gain - a.gain)
-    .slice(0, MOST);
+  }).toSorted((a, b) => b.gain - a.gain);
 }
 
 /** Smaller gains are not worth a word, share of the result. */
