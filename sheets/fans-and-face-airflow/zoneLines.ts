@@ -23,7 +23,7 @@ export function zoneLines(loop: Loop, air: AirSide, zone: FaceZone): Line[] {
   const losses = airLosses(loop);
   const key = zone.zone;
   const [covered, clear] = zone.parts ?? [];
-  const where = covered ? `${ZONE_WORDS[key]}, where covered` : ZONE_WORDS[key];
+  const where = covered ? `${ZONE_WORDS[key]} where covered` : ZONE_WORDS[key];
   const u = covered?.faceVelocity ?? zone.faceVelocity;
   const stack = losses.stack && [
     lossLine(losses.stack, losses, u, {
@@ -73,7 +73,7 @@ function clearLines(loop: Loop, zone: FaceZone, covered: FacePart, clear: FacePa
   return [
     lossLine(losses.core, losses, clear.faceVelocity, {
       id: `core-loss-${key}-clear`,
-      statement: `Pressure lost in the core, at the face velocity ${where}, where clear`,
+      statement: `Pressure lost in the core, at the face velocity ${where} where clear`,
       why: 'Here the core has all of the pressure to itself, so more air crosses it.',
     }),
     balanceLine(
@@ -84,7 +84,7 @@ function clearLines(loop: Loop, zone: FaceZone, covered: FacePart, clear: FacePa
       { formula: clearPathLoss, x: { dp_core: clear.coreLoss } },
       {
         id: `clear-velocity-${key}`,
-        statement: `The face velocity ${where}, where clear: both paths lose the same pressure`,
+        statement: `The face velocity ${where} where clear: both paths lose the same pressure`,
         why: 'Air takes the easy way: what stands over a part of the face sends air round itself.',
         unknown: {
           tex: 'u_u',

@@ -61,6 +61,12 @@ export function spoken(si: number, quantity: Quantity, system: UnitSystem): stri
   return unit ? `${text}\u00a0${unit.replace('Δ', '')}` : text;
 }
 
+/** An end of a range: two digits are all it claims. */
+export function rough(si: number, quantity: Quantity, system: UnitSystem): string {
+  const { text, unit } = formatQuantity(si, quantity, system, { digits: 2 });
+  return unit ? `${text}\u00a0${unit.replace('Δ', '')}` : text;
+}
+
 /** A sentence as one text, its numbers in the reader's units. */
 export function sentence(words: Words, system: UnitSystem): string {
   if (typeof words === 'string') return words;

@@ -23,8 +23,8 @@ export const airPath: FieldGroup = {
       path: 'airPath.stackPlace',
       label: 'Other cores stand',
       choices: [
-        { value: 'in-front', label: 'In front of the front exchanger' },
-        { value: 'behind', label: 'Behind it' },
+        { value: 'in-front', label: 'in front of it' },
+        { value: 'behind', label: 'behind it' },
       ],
       default: 'in-front',
       standing: 'common practice',
