@@ -1,12 +1,28 @@
 /** Every candidate beside every other: does it meet the limit, does it beat the others. */
 import type { Side } from '$lib/job/evaluate';
 import type { Studied } from '$lib/job/sureness';
-import { beats, meetsLimit, plusMinusOf, spreadOf, studyOf, SUBJECT } from './study';
+import {
+  beats,
+  differenceBetween,
+  meetsLimit,
+  plusMinusOf,
+  spreadOf,
+  studyOf,
+  SUBJECT,
+} from './study';
 
 /** One state of the loop with its name. */
 export interface Named {
   readonly name: string;
   readonly side: Side;
+}
+
+/** One beside another, drawn alike. */
+export interface Against {
+  /** Chance of being better. */
+  readonly chance: number;
+  /** Middle of the differences, SI. */
+  readonly by: number;
 }
 
 export interface CandidateRow {
@@ -16,8 +32,8 @@ export interface CandidateRow {
   readonly plusMinus: number;
   /** Chance of meeting the limit; null where the result has none. */
   readonly meets: number | null;
-  /** Chance of beating each of the others, in their order; null on itself. */
-  readonly beats: readonly (number | null)[];
+  /** Of each of the others, in their order; null on itself. */
+  readonly against: readonly (Against | null)[];
 }
 
 /** Rows of the table, in the order given. */
@@ -30,9 +46,13 @@ export function candidateRows(all: readonly Named[], id: Studied): CandidateRow[
       middle: s?.median ?? null,
       plusMinus: s ? plusMinusOf(s) : 0,
       meets: study && meetsLimit(side, study, id),
-      beats: all.map((other) =>
-        other.side === side ? null : beats(study, studyOf(other.side), id),
-      ),
+      against: all.map((other): Against | null => {
+        if (other.side === side) return null;
+        const its = studyOf(other.side);
+        const chance = beats(study, its, id);
+        const by = differenceBetween(study, its, id);
+        return chance === null || by === null ? null : { chance, by };
+      }),
     };
   });
 }

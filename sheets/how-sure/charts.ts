@@ -1,10 +1,13 @@
 /** Plots and bars of how sure. */
 import type { Side } from '$lib/job/evaluate';
-import type { Doubts, Studied } from '$lib/job/sureness';
-import { worded, type Chart, type UnitSystem } from '$lib/kit';
+import type { AmbientBand } from '$lib/job/surenessBands';
+import { DOUBTED, type Doubts, type Studied } from '$lib/job/sureness';
+import type { DutyId } from '$lib/solver/loop/types';
+import type { Chart, UnitSystem } from '$lib/kit';
+import { marks } from '../bands/keeping';
 import { cumulative } from '$lib/solver/uncertainty/propagate';
 import { studyOf, SUBJECT } from './study';
-import { wordsOf } from './words';
+import { roughly, wordsOf } from './words';
 
 /** Share of the loops that the ± allow below each value; the limit as a line. */
 export function chanceChart(found: Side, candidate: Side | null, id: Studied): Chart {
@@ -31,6 +34,36 @@ export function chanceChart(found: Side, candidate: Side | null, id: Studied): C
   };
 }
 
+/** The result of the duty shown on days of one temperature or another: middle of the band, and the band. */
+export function ambientChart(
+  found: Side,
+  candidate: Side | null,
+  duty: DutyId,
+  [band, plannedBand]: readonly (AmbientBand | null)[],
+): Chart {
+  const id = DOUBTED[duty];
+  const { limit } = SUBJECT[id];
+  const column = id === 'reservoir-traffic' ? 'reservoir' : 'charge';
+  const sides = [
+    { side: 'found' as const, points: band?.[column] ?? [], label: 'as found' },
+    ...(candidate
+      ? [{ side: 'candidate' as const, points: plannedBand?.[column] ?? [], label: 'candidate' }]
+      : []),
+  ].filter(({ points }) => points.length > 1);
+  return {
+    x: { name: 'Ambient air', quantity: 'temperature' },
+    y: { name: SUBJECT[id].name, quantity: 'temperature' },
+    curves: sides.map(({ side, points, label }) => ({
+      id: side,
+      side,
+      label,
+      points: points.map(([x, , , middle]) => [x, middle] as const),
+    })),
+    bands: sides.flatMap(({ side, points }) => marks(side, points)),
+    limits: limit ? [{ axis: 'y', at: found.limits[limit], label: 'limit', level: 'watch' }] : [],
+  };
+}
+
 /** Inputs shown; the rest is little. */
 const MOST = 8;
 
@@ -53,7 +86,7 @@ export function shareRows(
     .slice(0, MOST)
     .map((path) => {
       const [one, other] = [of(found, path), of(candidate, path)];
-      const pm = [one, other].flatMap((d) => (d ? [worded(2 * d[error], 'percent', system)] : []));
+      const pm = [one, other].flatMap((d) => (d ? [roughly(2 * d[error], system)] : []));
       // An estimate of next to nothing may fall below nothing; a bar cannot.
       return {
         id: path,

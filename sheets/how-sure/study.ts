@@ -106,12 +106,28 @@ export function meetsLimit(side: Side, study: Sureness, id: Studied): number | n
   return chance(study.draws[id], (value) => value <= most);
 }
 
+/** Closer than this two temperatures are the same, K: a draw is settled ten times as sharply. */
+const EVEN = 1e-3;
+
 /** Chance that one side is better than another: the same draw of all that they share. */
 export function beats(one: Sureness | null, other: Sureness | null, id: Studied): number | null {
   // Two studies of different lengths are one full and one made at once: no pairs.
   if (!one || !other || one.draws[id].length !== other.draws[id].length) return null;
   const than = other.draws[id];
   const pairs = one.draws[id].map((value, i) => (Number.isNaN(than[i]!) ? NaN : value));
-  const { better } = SUBJECT[id];
-  return chance(pairs, (value, i) => (better === 'lower' ? value < than[i]! : value > than[i]!));
+  const { better, quantity } = SUBJECT[id];
+  const least = quantity === 'temperature' ? EVEN : 0;
+  return chance(pairs, (value, i) =>
+    better === 'lower' ? value < than[i]! - least : value > than[i]! + least,
+  );
+}
+
+/** Middle of the differences, draw by draw; null without pairs. */
+export function differenceBetween(
+  one: Sureness | null,
+  other: Sureness | null,
+  id: Studied,
+): number | null {
+  if (!one || !other || one.draws[id].length !== other.draws[id].length) return null;
+  return spread(one.draws[id].map((value, i) => value - other.draws[id][i]!))?.median ?? null;
 }

@@ -1,5 +1,6 @@
 /** Plots of the liquid side: pump against loop, flow against bore, a second pump. */
 import type { Side } from '$lib/job/evaluate';
+import type { HeadBands } from '$lib/job/surenessBands';
 import type { Chart, Curve, SideName, Spot } from '$lib/kit';
 import { endOfCurve, pumpCurve, systemCurveWithin } from '$lib/solver/hydraulics/curves';
 import { modelIn } from '$lib/solver/hydraulics/pumpInLoop';
@@ -11,6 +12,7 @@ import {
 } from '$lib/solver/hydraulics/whatIf';
 import type { HoseId, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { spaced } from '$lib/solver/numerics/spaced';
+import { marks } from '../bands/keeping';
 import { settledOf } from '../wiring/duty';
 
 const FLOW = { name: 'Flow', quantity: 'volumeFlow', zero: true } as const;
@@ -29,10 +31,20 @@ function drawn(found: Side, candidate: Side | null) {
   });
 }
 
+/** The loop's band no higher than its curve is drawn: past the pump's shut-off head it says nothing. */
+const asFarAsDrawn = (
+  points: HeadBands['loop'] | undefined,
+  side: ReturnType<typeof drawn>[number] | undefined,
+) => points?.filter(([, low]) => side && low <= side.model.pump.shutOff);
+
 const liquidOf = (s: SteadySolution) => ({ rho: s.liquid.density, mu: s.liquid.viscosity });
 
-/** Head the pump gives and head the loop asks; they cross at the flow. */
-export function pumpChart(found: Side, candidate: Side | null): Chart {
+/** Head the pump gives and head the loop asks; they cross at the flow. 95 of 100 loops within the bands. */
+export function pumpChart(
+  found: Side,
+  candidate: Side | null,
+  [band, plannedBand]: readonly (HeadBands | null)[] = [],
+): Chart {
   const sides = drawn(found, candidate);
   const curves: Curve[] = sides.flatMap(({ name, s, model: { pump }, model }) => {
     const [flowMax, shutOff] =
@@ -53,6 +65,10 @@ export function pumpChart(found: Side, candidate: Side | null): Chart {
     x: FLOW,
     y: HEAD,
     curves: curves.filter(({ points }) => points.length > 0),
+    bands: [
+      ...marks('found', band?.pump, asFarAsDrawn(band?.loop, sides[0])),
+      ...marks('candidate', plannedBand?.pump, asFarAsDrawn(plannedBand?.loop, sides[1])),
+    ],
     spots: sides.flatMap(({ name, s }): Spot[] =>
       s.operating.flow > 0
         ? [

@@ -1,9 +1,11 @@
 /** Plots of the drive: temperatures and heats over time, what each part holds. */
 import type { Side } from '$lib/job/evaluate';
+import type { DriveBands } from '$lib/job/surenessBands';
 import type { Chart, Curve, SideName, Spot, Stretch } from '$lib/kit';
 import { storedByPart } from '$lib/solver/loop/drive';
 import { points } from '$lib/solver/loop/history';
 import type { ThermalMass, WarmUpHistory } from '$lib/solver/loop/types';
+import { marks } from '../bands/keeping';
 import { driveOf } from './study';
 
 type Column = Exclude<keyof WarmUpHistory, 't'>;
@@ -51,8 +53,12 @@ function curvesOf(side: Side, name: SideName, shown: readonly Shown[]): Curve[] 
   });
 }
 
-/** Temperatures by place over the drive, peaks marked, limits dashed. */
-export function temperatureChart(found: Side, candidate: Side | null): Chart {
+/** Temperatures by place over the drive, peaks marked, limits dashed; 95 of 100 loops within the bands. */
+export function temperatureChart(
+  found: Side,
+  candidate: Side | null,
+  [band, plannedBand]: readonly (DriveBands | null)[] = [],
+): Chart {
   const spots: Spot[] = [];
   const mark = (side: Side, name: SideName) => {
     const drive = driveOf(side);
@@ -70,6 +76,10 @@ export function temperatureChart(found: Side, candidate: Side | null): Chart {
       ...(candidate ? curvesOf(candidate, 'candidate', CANDIDATE_PLACES) : []),
     ],
     spots,
+    bands: [
+      ...marks('found', band?.chargeOut, band?.reservoir),
+      ...marks('candidate', plannedBand?.chargeOut, plannedBand?.reservoir),
+    ],
     stretches: stretches(found),
     limits: [
       { axis: 'y', at: found.limits.charge, label: 'charge air not above' },

@@ -37,9 +37,9 @@ describe('how sure', () => {
     ];
     for (const id of ['charge-cruise', 'flow-cruise'] as const) {
       const [found, planned] = candidateRows(all, id);
-      expect(planned!.beats[0]).toBeGreaterThan(0.99);
-      expect(found!.beats[1]).toBeLessThan(0.01);
-      expect(found!.beats[0]).toBeNull();
+      expect(planned!.against[0]!.chance).toBeGreaterThan(0.99);
+      expect(found!.against[1]!.chance).toBeLessThan(0.01);
+      expect(found!.against[0]).toBeNull();
     }
     const { results, lines } = content(evaluated.asFound);
     for (const id of ['charge-cruise', 'reservoir-traffic'] as const) {

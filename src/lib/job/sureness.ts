@@ -24,7 +24,8 @@ export const FULL: StudySize = { draws: 2048, samples: 256, repetitions: 4 };
 /** Where nothing can wait, as on paper. */
 export const AT_ONCE: StudySize = { draws: 256, samples: 16, repetitions: 4 };
 
-const SEED = 20;
+/** All sides and all studies draw the same points. */
+export const SEED = 20;
 /** Draws between two chances to stop. */
 const BREATH = 16;
 

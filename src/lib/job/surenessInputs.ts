@@ -1,6 +1,6 @@
 /** Inputs of the loop that are not known exactly, and how they are drawn. */
 import { LATTICE_RANGE } from '$lib/solver/numerics/lattice';
-import { quantile, type Distribution } from '$lib/solver/uncertainty/distributions';
+import type { Distribution } from '$lib/solver/uncertainty/distributions';
 import type { Side } from './evaluate';
 import { fieldAt, FIELDS } from './fields';
 import { distributionOf } from './plusMinus';
@@ -64,7 +64,3 @@ function endsOf(path: string): readonly [number, number] {
 /** Inputs with a ± that counts, on any of the sides. */
 export const unsurePaths = (sides: readonly Side[]): string[] =>
   PATHS.filter((path) => sides.some(({ values }) => distributionOf(values[path]!) !== null));
-
-/** The value of an input below which a share of its draws lies. */
-export const drawnAt = ({ distribution, ends: [least, most] }: Uncertain, share: number): number =>
-  Math.min(most, Math.max(least, quantile(distribution, share)));

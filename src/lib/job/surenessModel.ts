@@ -2,7 +2,7 @@
 import { SolverError } from '$lib/solver/errors';
 import { keptParts } from '$lib/solver/kept';
 import { glance, type Glance } from '$lib/solver/loop/glance';
-import { prepareLoop } from '$lib/solver/loop/prepare';
+import { prepareLoop, type PreparedLoop } from '$lib/solver/loop/prepare';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { Model } from '$lib/solver/uncertainty/propagate';
 import { drawnLoop } from './drawnLoop';
@@ -34,15 +34,10 @@ export function loopModel(
   const kept = keptParts();
   const flow = { flow: NaN, within: SHARP.flow };
   const outlets = new Map<DutyId, number>();
-  const held = new Float64Array(inputs.length);
+  const held = heldWithin(inputs);
   return (x) => {
     try {
-      for (let i = 0; i < held.length; i++) {
-        const [least, most] = inputs[i]!.ends;
-        // A tail of the distribution does not leave the range of the field.
-        held[i] = Math.min(most, Math.max(least, x[i]!));
-      }
-      const loop = loopAt(held);
+      const loop = loopAt(held(x));
       const ready = prepareLoop(loop, { kept, near: flow });
       return results((id) => {
         const near = outlets.get(id);
@@ -59,5 +54,39 @@ export function loopModel(
       if (error instanceof SolverError) return null;
       throw error;
     }
+  };
+}
+
+/** As {@link loopModel}, with the whole loop at hand, prepared down to rounding. */
+export function preparedModel(
+  values: Values,
+  inputs: readonly Uncertain[],
+  results: (ready: PreparedLoop) => ArrayLike<number>,
+): Model {
+  const loopAt = drawnLoop(
+    values,
+    inputs.map(({ path }) => path),
+  );
+  const kept = keptParts();
+  const held = heldWithin(inputs);
+  return (x) => {
+    try {
+      return results(prepareLoop(loopAt(held(x)), { kept }));
+    } catch (error) {
+      if (error instanceof SolverError) return null;
+      throw error;
+    }
+  };
+}
+
+/** A tail of the distribution does not leave the range of the field. */
+function heldWithin(inputs: readonly Uncertain[]): (x: Float64Array) => Float64Array {
+  const held = new Float64Array(inputs.length);
+  return (x) => {
+    for (let i = 0; i < held.length; i++) {
+      const [least, most] = inputs[i]!.ends;
+      held[i] = Math.min(most, Math.max(least, x[i]!));
+    }
+    return held;
   };
 }

@@ -2,6 +2,14 @@
 import type { Side } from '$lib/job/evaluate';
 import { eventDrive, type EventDrive } from '$lib/job/toDrive';
 import { toConditions } from '$lib/job/toReadings';
+import {
+  ambientBand,
+  driveBands,
+  headBands,
+  type AmbientBand,
+  type DriveBands,
+  type HeadBands,
+} from '$lib/job/surenessBands';
 import { faultGrid, type Shown } from '$lib/solver/diagnosis/grid';
 import { suctionPicture, type SuctionPicture } from '$lib/solver/suction/picture';
 
@@ -12,6 +20,10 @@ export interface TaskResult {
   /** Null where the loop cannot be prepared. */
   readonly suction: SuctionPicture | null;
   readonly drive: EventDrive | null;
+  /** Bands round curves; null where nothing has a ±. */
+  readonly ambientBand: AmbientBand | null;
+  readonly driveBands: DriveBands | null;
+  readonly headBands: HeadBands | null;
 }
 export type TaskName = keyof TaskResult;
 
@@ -19,5 +31,8 @@ export const TASKS: { readonly [K in TaskName]: (side: Side) => TaskResult[K] } 
   faults: (side) => faultGrid(side.loop, toConditions(side.values)).map(({ shown }) => shown),
   drive: ({ prepared, request, values }) =>
     prepared.ok && request.ok ? eventDrive(values, prepared.value, request.value) : null,
+  ambientBand,
+  driveBands,
+  headBands,
   suction: ({ prepared }) => (prepared.ok ? suctionPicture(prepared.value) : null),
 };

@@ -39,6 +39,47 @@ describe('Ishigami’s function, analytic shares', () => {
   it('the variance itself', () => expect(shares!.variance / V).toBeCloseTo(1, 2));
 });
 
+describe('additive model with one input ten times as wide, JCGM 101:2008, 9.2.4', () => {
+  const width = Math.sqrt(3);
+  const interval = (a: number): Distribution => ({ kind: 'interval', low: -a, high: a });
+  const shares = run(
+    {
+      inputs: [interval(width), interval(width), interval(width), interval(10 * width)],
+      outputs: 1,
+      samples: 1024,
+      repetitions: 8,
+      seed: 4,
+    },
+    (x) => x[0]! + x[1]! + x[2]! + x[3]!,
+  )!;
+  it.each([1, 1, 1, 100])('variances add: input %# has %i of 103', (v) => {
+    const i = v === 100 ? 3 : 0;
+    expect(Math.abs(shares.first[i]! - v / 103)).toBeLessThan(0.01);
+    expect(Math.abs(shares.total[i]! - v / 103)).toBeLessThan(0.01);
+  });
+});
+
+describe('an input that moves nothing', () => {
+  it('is left where it is after the first points, and has no share', () => {
+    let runs = 0;
+    const study: SharesStudy = {
+      inputs: Array<Distribution>(3).fill({ kind: 'interval', low: 0, high: 1 }),
+      outputs: 1,
+      samples: 64,
+      repetitions: 2,
+      seed: 6,
+    };
+    const shares = run(study, (x) => {
+      runs++;
+      return x[0]! + x[2]!;
+    })!;
+    expect(shares.first[1]).toBe(0);
+    expect(shares.total[1]).toBe(0);
+    // A, B, two inputs at every point; the third at the first eight.
+    expect(runs).toBe(2 * 64 * 4 + 8);
+  });
+});
+
 describe('a sum', () => {
   it('shares are the inputs’ own variances: 1, 4 and 9 of 14', () => {
     const normal = (sd: number): Distribution => ({ kind: 'normal', mean: 3, sd });
