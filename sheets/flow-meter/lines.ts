@@ -34,7 +34,11 @@ function testLines({ meter }: Study, { runs, chiSquare, freedom, widened }: KFac
       formulaLine(
         runFlow,
         { V, t },
-        { id: `flow-${i + 1}`, statement: `${name}: mean flow into the bucket` },
+        {
+          id: `flow-${i + 1}`,
+          statement: `${name}: mean flow into the bucket`,
+          why: 'A K-factor counts only for the flows it was found at.',
+        },
       ),
       formulaLine(
         runK,
@@ -42,15 +46,20 @@ function testLines({ meter }: Study, { runs, chiSquare, freedom, widened }: KFac
         {
           id: `k-${i + 1}`,
           statement: `${name}: pulses per volume`,
-          ...(i === 0 && {
-            why: 'The watch is not in it: a count over a volume needs no time, unless the count itself was a frequency times the watch.',
-          }),
+          why:
+            i === 0
+              ? 'The watch is not in it: a count over a volume needs no time, unless the count itself was a frequency times the watch.'
+              : 'Runs that agree make the factor sure; runs that drift with the flow say that one factor will not do.',
         },
       ),
       formulaLine(
         RUN_SHARE[counting],
         { u_N: errors.pulses, N, u_V: errors.volume, V, u_t: errors.time, t },
-        { id: `share-${i + 1}`, statement: `${name}: ± of K, from what is fresh in each run` },
+        {
+          id: `share-${i + 1}`,
+          statement: `${name}: ± of K, from what is fresh in each run`,
+          why: 'It sets how much this run counts in the mean: a small bucket with a blurred mark counts little.',
+        },
       ),
     ];
   });
@@ -81,14 +90,22 @@ function testLines({ meter }: Study, { runs, chiSquare, freedom, widened }: KFac
           formulaLine(
             birgeRatio,
             { chi: chiSquare, nu: freedom },
-            { id: 'widened', statement: 'By how much the ± is widened for it' },
+            {
+              id: 'widened',
+              statement: 'By how much the ± is widened for it',
+              why: 'Runs that part by more than they should are less sure than they look.',
+            },
           ),
         ]
       : [];
   const fromRuns = formulaLine(
     formulas.fromRuns,
     { ...values, K: mean.value, w: widened },
-    { id: 'from-runs', statement: '± of K from the runs' },
+    {
+      id: 'from-runs',
+      statement: '± of K from the runs',
+      why: 'More runs make it smaller, but only this part of the doubt.',
+    },
   );
   const whole = formulaLine(
     wholePlusMinus,
@@ -123,14 +140,22 @@ function limitLines({ meter, K, slip, inLoop }: Study): Line[] {
           formulaLine(
             pulseFrequency,
             { K, Q: inLoop.with },
-            { id: 'frequency', statement: 'Pulses at the flow of the loop' },
+            {
+              id: 'frequency',
+              statement: 'Pulses at the flow of the loop',
+              why: 'A multimeter on the signal wire should read this before any reader is believed.',
+            },
           ),
         ]
       : []),
     formulaLine(
       pulseFrequency,
       { K, Q: meter.highest },
-      { id: 'frequency-highest', statement: 'Pulses at the highest flow of the meter' },
+      {
+        id: 'frequency-highest',
+        statement: 'Pulses at the highest flow of the meter',
+        why: 'The input must follow this far, or the best flows read too low.',
+      },
     ),
     formulaLine(
       flowAtFrequency,
@@ -144,7 +169,11 @@ function limitLines({ meter, K, slip, inLoop }: Study): Line[] {
     formulaLine(
       flowAtFrequency,
       { f: input.lowest, K },
-      { id: 'input-lowest', statement: 'Flow below which the input shows nothing' },
+      {
+        id: 'input-lowest',
+        statement: 'Flow below which the input shows nothing',
+        why: 'A loop that shows no flow may only be slow.',
+      },
     ),
     formulaLine(
       flowStepFormula,

@@ -74,7 +74,10 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
   const heat = formulaLine(
     measuredHeat,
     { C_l: rate.value, dT: dT.value },
-    { statement: 'Heat that flow and drop will give' },
+    {
+      statement: 'Heat that flow and drop will give',
+      why: 'It is what all the instruments together are there to tell.',
+    },
   );
   const x_Q = formulaLine(
     plan.heatShareFormula,
@@ -89,12 +92,20 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
   const th_1 = formulaLine(
     plan.aboveAir,
     { T: T_in, T_a },
-    { id: 'above-in', statement: 'Liquid into the front exchanger, above the air at its face' },
+    {
+      id: 'above-in',
+      statement: 'Liquid into the front exchanger, above the air at its face',
+      why: 'The lead that drives all the heat: the larger it is, the less a degree of error costs.',
+    },
   );
   const th_2 = formulaLine(
     plan.aboveAir,
     { T: T_out, T_a },
-    { id: 'above-out', statement: 'Liquid out of it, above the same air' },
+    {
+      id: 'above-out',
+      statement: 'Liquid out of it, above the same air',
+      why: 'Where it nears nought, the core has done all it can and its size can no longer be read.',
+    },
   );
   const N = formulaLine(
     plan.transferUnitsByAir,
@@ -136,7 +147,10 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
     formulaLine(
       plan.heatPlusMinusFormula,
       { x_Q: x_Q.value, Q_f: heat.value },
-      { statement: '± of the heat' },
+      {
+        statement: '± of the heat',
+        why: 'Whatever is smaller than this will not show, however long one measures.',
+      },
     ),
     ...(share > 0
       ? [
@@ -168,7 +182,10 @@ function heatLines(study: Study, { settled, drop, share, wanted }: HeatReading):
     formulaLine(
       plan.conductanceByAir,
       { C_l: rate.value, N: N.value },
-      { statement: 'Least UA that cools the liquid so' },
+      {
+        statement: 'Least UA that cools the liquid so',
+        why: 'One figure for the core as it stands, to hold against its maker’s.',
+      },
     ),
     u_th,
     x_UA,

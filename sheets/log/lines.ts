@@ -40,7 +40,11 @@ function lookedLines({ looked, temperatureError, flowError }: Study): Line[] {
   const drop = formulaLine(
     measuredDrop,
     { T_in, T_out },
-    { id: 'drop', statement: 'Drop of the liquid through the front exchanger, means of the spans' },
+    {
+      id: 'drop',
+      statement: 'Drop of the liquid through the front exchanger, means of the spans',
+      why: 'Small against the ± of two probes, and everything built on it is loose.',
+    },
   );
   const heat = formulaLine(
     measuredHeat,
@@ -68,7 +72,11 @@ function lookedLines({ looked, temperatureError, flowError }: Study): Line[] {
     formulaLine(
       heatPlusMinus,
       { Q_f: heat.value, x_Q: share.value },
-      { id: 'heat-plus-minus', statement: '± of that heat' },
+      {
+        id: 'heat-plus-minus',
+        statement: '± of that heat',
+        why: 'A change bought for less than this cannot be seen in the log.',
+      },
     ),
     formulaLine(
       measuredEffectiveness,
@@ -82,7 +90,11 @@ function lookedLines({ looked, temperatureError, flowError }: Study): Line[] {
     formulaLine(
       measuredConductance,
       { Q_f: heat.value, T_in, T_a },
-      { id: 'conductance', statement: 'Heat per degree of the liquid above ambient' },
+      {
+        id: 'conductance',
+        statement: 'Heat per degree of the liquid above ambient',
+        why: 'It sums up core, fans, shroud and sealing in the figure the balance turns on.',
+      },
     ),
     formulaLine(
       leastUA,
@@ -136,7 +148,11 @@ function eventLines({ flowFell }: Study): Line[] {
   const lost = formulaLine(
     shareLost,
     { V_1: change.before, V_2: change.after },
-    { id: 'flow-lost', statement: 'Share of the flow lost in the event' },
+    {
+      id: 'flow-lost',
+      statement: 'Share of the flow lost in the event',
+      why: 'Losing a little slowly is warming liquid; losing much at once is a fault.',
+    },
   );
   if (!volts) return [lost];
   const [first, next] = change.at <= volts.at ? [change, volts] : [volts, change];
@@ -145,7 +161,11 @@ function eventLines({ flowFell }: Study): Line[] {
     formulaLine(
       voltsLost,
       { U_1: volts.before, U_2: volts.after },
-      { id: 'volts-lost', statement: 'Share of the pump’s volts lost in the event' },
+      {
+        id: 'volts-lost',
+        statement: 'Share of the pump’s volts lost in the event',
+        why: 'If the volts fell as far as the flow, look at the feed and not at the pump.',
+      },
     ),
     formulaLine(
       leadFormula,

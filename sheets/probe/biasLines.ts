@@ -81,7 +81,11 @@ function fromBath(
   const alpha = formulaLine(
     sensitivityFormula(reader.table),
     { T: shown },
-    { id: `${place}-alpha`, statement: `What the probe loses per kelvin ${where}` },
+    {
+      id: `${place}-alpha`,
+      statement: `What the probe loses per kelvin ${where}`,
+      why: 'It turns a miss in degrees into a miss in ohms, so it says how sharply this bath can tell.',
+    },
   );
   const share = formulaLine(
     biasShareFormula,
@@ -104,6 +108,7 @@ function together({ job }: Study, ice: FromBath, boil: FromBath): Line[] {
   const share = formulaLine(combinedShareFormula, s, {
     id: 'bias-share',
     statement: '± of the bias by both baths',
+    why: 'Two baths together know more than the better of them; this is the band to trim within.',
   });
   const measured = job.ice?.ohms !== undefined && job.boil?.ohms !== undefined;
   return [

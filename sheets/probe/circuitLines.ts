@@ -31,7 +31,11 @@ export function circuitLines({ job, setup, trim }: Study): Line[] {
   const alpha = formulaLine(
     sensitivityFormula(probe),
     { T },
-    { id: 'boil-slope', statement: 'What the probe loses per kelvin at the boil' },
+    {
+      id: 'boil-slope',
+      statement: 'What the probe loses per kelvin at the boil',
+      why: 'Hot probes change little per degree: there the converter’s steps are coarsest.',
+    },
   );
   const most = formulaLine(
     probePowerFormula,

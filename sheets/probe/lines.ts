@@ -77,6 +77,7 @@ function trimLines({ trim, setup, job }: Study, R_ice: number, R_boil: number): 
       {
         id: `${where}-believed`,
         statement: `What the trimmed reader takes the probe for, ${where === 'ice' ? 'in ice' : 'at the boil'}`,
+        why: 'If the trim is right these are the ohms of the probe’s own table.',
       },
     );
     return [

@@ -62,12 +62,20 @@ function conductanceLines(core: CoreName, trial: Trial, which: keyof typeof WHIC
       T_hot: Math.max(rating.airInlet, rating.liquidInlet),
       T_cold: Math.min(rating.airInlet, rating.liquidInlet),
     },
-    { id: `effectiveness-${which}`, statement: `Effectiveness at the rating, ${WHICH[which]}` },
+    {
+      id: `effectiveness-${which}`,
+      statement: `Effectiveness at the rating, ${WHICH[which]}`,
+      why: 'A rated heat near what the streams could carry at most asks for a far larger core.',
+    },
   );
   const UA = formulaLine(
     ratedConductance(exchangerArrangement(arrangement, rated.C_air <= rated.C_liquid)),
     { eps: eps.value, C_min, C_max },
-    { id: `ua-${which}`, statement: `Conductance behind it, ${WHICH[which]}` },
+    {
+      id: `ua-${which}`,
+      statement: `Conductance behind it, ${WHICH[which]}`,
+      why: 'Heat at a rating is what is sold; this is what is bought.',
+    },
   );
   return [eps, UA];
 }

@@ -48,7 +48,11 @@ export function lines(study: Study): Line[] {
           formulaLine(
             overPresent(input.quantity),
             { x: value, x_0: present.x },
-            { id: 'over-present', statement: 'Value found over the present one' },
+            {
+              id: 'over-present',
+              statement: 'Value found over the present one',
+              why: 'A factor is easier to judge than a figure: half as much again can be bought, five times cannot.',
+            },
           ),
         ]),
   ];
@@ -108,6 +112,7 @@ function byHand(study: Study): Line[] {
     {
       id: 'conductance-now',
       statement: 'Heat the front exchanger gives per degree above ambient, now',
+      why: 'The figure to raise: everything done to core and air shows in it.',
       notes: [
         { code: 'settled', message: 'Heat and temperatures where the loop settles: sheet 1.' },
       ],
@@ -116,7 +121,10 @@ function byHand(study: Study): Line[] {
   const allowed = formulaLine(
     liquidAllowed,
     { T_z: level, T_0: y, T_f },
-    { statement: 'Liquid allowed into it, what lies between it and the result unchanged' },
+    {
+      statement: 'Liquid allowed into it, what lies between it and the result unchanged',
+      why: 'The charge can only be as cool as the liquid lets it be.',
+    },
   );
   // At or below the day's air no conductance is enough.
   const room = offTarget('temperature').value({ y_0: allowed.value, y_z: T_amb });

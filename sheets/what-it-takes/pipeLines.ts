@@ -20,7 +20,14 @@ export function hoseLines(study: Study): Line[] {
   const { question } = answer;
   const duty = kind.followed ? aroundPulls(question) : question.duty;
   const { flow } = trial.settled(duty).operating;
-  const area = formulaLine(flowArea, { D: answer.at.x }, { statement: 'Open area at that bore' });
+  const area = formulaLine(
+    flowArea,
+    { D: answer.at.x },
+    {
+      statement: 'Open area at that bore',
+      why: 'It goes with the square of the bore: one size up is worth more than it looks.',
+    },
+  );
   return [
     area,
     formulaLine(
@@ -49,12 +56,15 @@ export function gaugeLines(study: Study): Line[] {
   const cold = formulaLine(
     wireResistance20,
     { L: wire.lengthOneWay, A: copperArea(wire.size) },
-    { statement: 'Wire of that gauge, out and back, at 20 °C (68 °F)' },
+    {
+      statement: 'Wire of that gauge, out and back, at 20 °C (68 °F)',
+      why: 'Length counts twice, as the ground is half of the way.',
+    },
   );
   const hot = formulaLine(
     wireResistanceHot,
     { R_20: cold.value, T: wire.temperature },
-    { statement: 'The same, hot' },
+    { statement: 'The same, hot', why: 'The wire does its work in a hot bay, not on the bench.' },
   );
   return [
     cold,
