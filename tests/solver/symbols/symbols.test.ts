@@ -37,6 +37,11 @@ describe('every symbol explains itself', () => {
 
   it('the same of a name of no formula is not made up', () =>
     expect(explain({ quantity: 'temperature', name: 'a name nobody uses' })).toBeUndefined());
+
+  it('an input by its label points back to it', () =>
+    expect(explain({ quantity: 'heat', name: 'Front exchanger: rated heat' })?.where).toMatch(
+      /beside the input/,
+    ));
 });
 
 describe.each(Object.entries(SHELVES))('%s', (quantity, shelf) => {

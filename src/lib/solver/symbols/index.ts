@@ -3,6 +3,7 @@
  * quantity and name of the term. Words for a reader; no law depends on them.
  */
 import type { Quantity } from '../quantity';
+import { ANYWHERE } from './anywhere';
 import type { Explanation, Row, Shelf } from './book';
 import * as electrics from './electrics';
 import * as flows from './flows';
@@ -42,7 +43,7 @@ export function explain(term: {
   readonly quantity: Quantity;
   readonly name: string;
 }): Explanation | undefined {
-  const row = rowOf(SHELVES[term.quantity] ?? [], term.name);
+  const row = rowOf(SHELVES[term.quantity] ?? [], term.name) ?? rowOf(ANYWHERE, term.name);
   if (!row) return undefined;
   const [, means, usual, where] = row;
   return {

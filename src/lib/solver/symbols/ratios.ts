@@ -115,12 +115,6 @@ export const ratio: Shelf = [
     'Three or four temperatures at the core.',
   ],
   [
-    ['degree of charge air per degree of liquid'],
-    'How closely the charge follows the liquid.',
-    [0.4, 1],
-    LINE,
-  ],
-  [
     ['efficiency of a fin', 'efficiency of the whole surface'],
     'A fin is cooler at its middle: this much of it counts.',
     [0.7, 1],

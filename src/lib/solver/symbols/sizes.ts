@@ -165,7 +165,13 @@ export const finDensity: Shelf = [
 
 export const volume: Shelf = [
   [
-    ['liquid in the reservoir', 'full volume of the reservoir', 'liquid needed in the reservoir'],
+    [
+      'liquid in the reservoir',
+      'full volume of the reservoir',
+      'liquid needed in the reservoir',
+      'liquid in the reservoir now',
+      'liquid in the reservoir, by hand',
+    ],
     'What the tank holds, or would have to.',
     [0.2 * GALLON, 8 * GALLON],
     'Fill it from a measuring jug.',

@@ -42,7 +42,7 @@ export const temperature: Shelf = [
     'A fast probe between compressor and cooler, where there is room for one.',
   ],
   [
-    ['charge air to the engine', 'charge air in the first moment of the first pull'],
+    ['charge air to the engine'],
     'Air the engine gets: it decides density and knock.',
     [celsius(-20), celsius(90)],
     'The intake temperature that the engine’s own computer reads, or a probe in the manifold.',
@@ -120,6 +120,12 @@ export const temperature: Shelf = [
     'A probe in the reservoir, logged over the drive; the line itself works it out.',
   ],
   [
+    ['temperature at the top of the steps'],
+    'Ambient with everything added that stands between it and the result.',
+    ANY,
+    LINE,
+  ],
+  [
     ['limit', 'target', 'result now', 'as it is', 'with the change', 'highest', 'lowest'],
     'One end of a comparison: what is wanted, or what there is.',
     ANY,
@@ -169,7 +175,11 @@ export const temperatureDifference: Shelf = [
     'Thermometer there less thermometer ahead of the grille, both at the same moment.',
   ],
   [
-    ['charge air above the liquid'],
+    [
+      'charge air above the liquid',
+      'charge air above the liquid that cools it',
+      'charge air above the reservoir as the last pull ends',
+    ],
     'What is left between charge and liquid after the cooler: small at cruise, large in a pull.',
     [0, 40],
     'Intake temperature less liquid temperature at the cooler’s inlet.',
@@ -186,13 +196,32 @@ export const temperatureDifference: Shelf = [
     'Two probes, in and out, compared in one cup of water first: a small drop needs a good pair.',
   ],
   [
+    ['air at the face above ambient'],
+    'What other cores and hot air coming round add to the day’s air.',
+    [0, 30],
+    'Thermocouples across the face less a thermometer ahead of the grille.',
+  ],
+  [
+    ['liquid from there to the charge cooler', 'reservoir above that liquid'],
+    'What tank, pump and hoses add on the way.',
+    [-2, 5],
+    'Probe at the charge cooler’s inlet less probe at the front exchanger’s outlet.',
+  ],
+  [
     ['rise in one pass', 'rise of the liquid in one pass'],
     'What the liquid gains in the charge cooler each time round.',
     [0.1, 20],
     'Two probes, before and after the charge cooler.',
   ],
   [
-    ['rise in one pull', 'rise to the peak', 'rise allowed', 'rise of the liquid allowed'],
+    [
+      'rise in one pull',
+      'rise to the peak',
+      'rise allowed',
+      'rise of the reservoir allowed',
+      'rise of the reservoir over the pulls now',
+      'rise of the reservoir over the pulls',
+    ],
     'How far one pull warms the liquid of the reservoir.',
     [0, 15],
     'A probe in the reservoir: highest reading after the pull less the one before it.',
@@ -249,6 +278,8 @@ export const temperatureDifference: Shelf = [
       'liquid in, above the air',
       'liquid out, above the air',
       'approach: liquid in the reservoir above ambient',
+      'reservoir before the pulls above ambient',
+      'liquid leaving the front exchanger above that air',
     ],
     'The lead of the liquid over the air: it drives all heat that leaves.',
     [3, 60],

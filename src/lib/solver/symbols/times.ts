@@ -21,7 +21,7 @@ export const time: Shelf = [
     'Dye, or a kick of warm water, and a watch.',
   ],
   [
-    ['length of one pull', 'length of the pull', 'time at full power'],
+    ['length of the pull'],
     'How long full power lasts.',
     [3, 120],
     'The log, from throttle open to throttle shut.',
