@@ -36,8 +36,11 @@ function verdict(study: Study): Finding {
         code: 'already',
         level: 'good',
         sentence: put(
-          ...[`The loop meets it: ${subject} `, target, `. ${name} may go as far as `],
-          ...[told(value!), '. ', now],
+          ...[`The loop meets it: ${subject} `, target, '. '],
+          ...(value === present.x
+            ? [`Of ${name} the present one is the last that does. `]
+            : [`${name} may go as far as `, told(value!), '. ']),
+          now,
         ),
       };
     case 'any':
@@ -58,8 +61,9 @@ function verdict(study: Study): Finding {
         code: 'none',
         level: 'act',
         sentence: put(
-          ...[`No value of ${name} can bring ${subject} to `, target, '. The best it does is '],
-          ...[q(best!.y, kind.quantity), ', at ', told(at?.x ?? best!.x), '. ', now],
+          ...[`No value of ${name} can do it: ${subject} `, target, ' is out of its reach. '],
+          ...['The best it does is ', q(best!.y, kind.quantity), ', at '],
+          ...[told(at?.x ?? best!.x), '. ', now],
         ),
       };
     case 'flat':

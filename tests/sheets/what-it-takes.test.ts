@@ -130,11 +130,12 @@ describe('states at the edge', () => {
     'every question can be asked of: %s',
     (name) => {
       const job = JOBS[name]!();
-      for (const texts of [
+      const questions: Record<string, string>[] = [
         { input: 'site.ambient', result: 'reservoir', duty: 'traffic' },
         { input: 'part.hoses', result: 'flow', kind: 'within' },
         { input: 'fans.count', result: 'charge', kind: 'exactly' },
-      ]) {
+      ];
+      for (const texts of questions) {
         const { asFound } = evaluate(ask(job, texts));
         expect(walkContent(content(asFound), 'US')).toEqual([]);
       }

@@ -191,50 +191,36 @@ export const conductanceByHeight = defineFormula({
   source: SOURCES.definition,
 });
 
-/** Time at full power over all pulls. */
-export const pullsTogether = defineFormula({
-  id: 'target.pulls-together',
-  expr: 'N * t_p',
-  gives: { tex: 't', quantity: 'time', name: 'time at full power' },
+/** Rise of the reservoir that leaves the target, the rest of the way up to the result unchanged. */
+export const riseAllowed = defineFormula({
+  id: 'target.rise-allowed',
+  expr: 'dT_0 - (T_0 - T_z)',
+  gives: rise('\\Delta T_z', 'rise of the reservoir allowed'),
   terms: {
-    N: { tex: 'N', quantity: 'count', name: 'pulls' },
-    t_p: { tex: 't_p', quantity: 'time', name: 'length of one pull' },
+    dT_0: rise('\\Delta T_0', 'rise of the reservoir over the pulls now'),
+    T_0: temperature('T_0', 'result now'),
+    T_z: temperature('T_z', 'target'),
   },
   source: SOURCES.definition,
 });
 
-/** How far the charge follows the liquid: the effectiveness of the charge cooler on its air. */
-export const chargeFollows = defineFormula({
-  id: 'target.charge-follows',
-  expr: '(T_2 - T_1) / (T_2 - T_l)',
-  gives: {
-    tex: '\\varepsilon_a',
-    quantity: 'ratio',
-    name: 'degree of charge air per degree of liquid',
-  },
+/** Liquid in the reservoir for that rise: the same heat into a loop that holds more. */
+export const volumeByRise = defineFormula({
+  id: 'target.volume-by-rise',
+  expr: 'V_t + (dT_0 / dT_z - 1) * C / rho_cp',
+  gives: { tex: 'V_z', quantity: 'volume', name: 'liquid in the reservoir, by hand' },
   terms: {
-    T_2: temperature('T_2', 'compressor outlet'),
-    T_1: temperature('T_1', 'charge air in the first moment of the first pull'),
-    T_l: temperature('T_l', 'liquid into the charge cooler'),
-  },
-  source: SOURCES.kaysLondon,
-});
-
-/** Rise of the liquid that lifts the charge from its first moment to the target. */
-export const riseAllowed = defineFormula({
-  id: 'target.rise-allowed',
-  expr: '(T_z - T_1) / eps',
-  gives: rise('\\Delta T_{all}', 'rise of the liquid allowed'),
-  terms: {
-    T_z: temperature('T_z', 'target'),
-    T_1: temperature('T_1', 'charge air in the first moment of the first pull'),
-    eps: {
-      tex: '\\varepsilon_a',
-      quantity: 'ratio',
-      name: 'degree of charge air per degree of liquid',
+    V_t: { tex: 'V_t', quantity: 'volume', name: 'liquid in the reservoir now' },
+    dT_0: rise('\\Delta T_0', 'rise of the reservoir over the pulls now'),
+    dT_z: rise('\\Delta T_z', 'rise of the reservoir allowed'),
+    C: { tex: 'C', quantity: 'heatCapacity', name: 'heat capacity of the whole loop' },
+    rho_cp: {
+      tex: '\\rho c_p',
+      quantity: 'volumetricHeatCapacity',
+      name: 'heat capacity of the liquid by volume',
     },
   },
-  source: SOURCES.kaysLondon,
+  source: SOURCES.lumpedCapacity,
 });
 
 /** What a circuit loses at one current. */
