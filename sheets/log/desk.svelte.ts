@@ -7,7 +7,7 @@ import type { JobState } from '$lib/job/state.svelte';
 import type { TimeStretch } from '$lib/kit/timePlot/types';
 import { LogError, type LogProblem } from '$lib/log/errors';
 import { LogLine, type Asking } from '$lib/log/worker/line';
-import type { Assigned, MappedLog, OpenedLog, Seen } from '$lib/log/worker/messages';
+import type { Assigned, MappedLog, OpenedLog, Seen, Talk } from '$lib/log/worker/messages';
 import { fitInBackground, type FitRun } from '$lib/workers/logFit';
 import { usualUnit } from './mapping';
 
@@ -20,6 +20,12 @@ interface Reading {
   readonly rows: number;
 }
 
+interface Searching {
+  readonly what: 'marks' | 'events';
+  readonly done: number;
+  readonly of: number;
+}
+
 interface Failed {
   readonly code: LogProblem | 'fault';
   readonly message: string;
@@ -29,6 +35,7 @@ interface Failed {
 export class LogDesk {
   readonly #line = new LogLine();
   #asking: Asking<'open'> | null = null;
+  #search: Asking<'map'> | Asking<'events'> | null = null;
   #fit: FitRun | null = null;
   #file: { readonly blob: Blob; readonly name: string } | null = null;
   #wish: { readonly view: TimeStretch; readonly pixels: number } | null = null;
@@ -37,6 +44,8 @@ export class LogDesk {
 
   reading = $state.raw<Reading | null>(null);
   failed = $state.raw<Failed | null>(null);
+  /** Columns being marked and searched. */
+  searching = $state.raw<Searching | null>(null);
   opened = $state.raw<OpenedLog | null>(null);
   assigned = $state.raw<readonly Assigned[]>([]);
   mapped = $state.raw<MappedLog | null>(null);
@@ -91,22 +100,44 @@ export class LogDesk {
     this.#asking?.stop();
   }
 
-  /** Take the mapping as it stands: time, marks, events; the job keeps it. */
-  async confirm(job: JobState): Promise<void> {
+  /** Take the mapping as it stands: time, marks, events; the job keeps it. @returns whether it was taken */
+  async confirm(job: JobState): Promise<boolean> {
     const { opened, assigned } = this;
-    if (!opened) return;
+    if (!opened) return false;
     this.failed = null;
+    this.stopSearch();
     try {
-      const mapped = await this.#line.ask('map', { assigned }).answer;
-      const events = await this.#line.ask('events', {}).answer;
+      const mapped = await this.#searched('marks', 'map', { assigned });
+      const events = await this.#searched('events', 'events', {});
       this.mapped = mapped;
       this.view = { from: 0, to: mapped.duration };
       const kept = keptLog(opened, assigned, mapped, events, opened.name === DEMO_NAME);
       job.revise((current) => setLog(current, withWork(kept, current.log ?? null)));
       this.look(this.view);
     } catch (thrown) {
-      this.#fail(thrown, opened.name);
+      if (!isStop(thrown)) this.#fail(thrown, opened.name);
+      return false;
     }
+    return true;
+  }
+
+  async #searched<K extends 'map' | 'events'>(
+    what: Searching['what'],
+    kind: K,
+    ask: Talk[K]['ask'],
+  ): Promise<Talk[K]['answer']> {
+    this.searching = { what, done: 0, of: 1 };
+    const asking = this.#line.ask(kind, ask, (done, of) => (this.searching = { what, done, of }));
+    this.#search = asking;
+    try {
+      return await asking.answer;
+    } finally {
+      if (this.#search === asking) [this.#search, this.searching] = [null, null];
+    }
+  }
+
+  stopSearch(): void {
+    this.#search?.stop();
   }
 
   /** Least and greatest of every two pixels: finer lines than the eye parts only take time. */

@@ -1,7 +1,7 @@
 /** What the log means, in plain words. */
 import { clock } from '$lib/job/logEdits';
 import { channelName } from '$lib/job/logKeep';
-import type { LogFit, LogRecord } from '$lib/job/logRecord';
+import type { LogFit, LogRecord, LogTrial } from '$lib/job/logRecord';
 import { q, say, type Finding } from '../types';
 import { eventFindings } from './eventFindings';
 import type { Study } from './study';
@@ -64,7 +64,16 @@ function fitFindings({ frontUA, outdated }: Study, record: LogRecord): Finding[]
   return [...found, ...trustFindings(fit), ...weakFindings(fit)];
 }
 
-function uaFinding({ value, low, high, entered }: NonNullable<Study['frontUA']>): Finding {
+/** Share of the ± from which on the instruments, not the log, set it. */
+const BY_INSTRUMENTS = 0.7;
+
+function uaFinding({
+  value,
+  low,
+  high,
+  entered,
+  instruments,
+}: NonNullable<Study['frontUA']>): Finding {
   const ua = q(value, 'conductance');
   if (low === null || high === null)
     return {
@@ -72,43 +81,60 @@ function uaFinding({ value, low, high, entered }: NonNullable<Study['frontUA']>)
       level: 'watch',
       sentence: say`Your front exchanger’s UA comes out as ${ua}, but this log does not hold it.`,
     };
-  const width = q(0.5 * (high - low), 'conductance');
+  const half = 0.5 * (high - low);
+  const width = q(half, 'conductance');
+  const why =
+    instruments !== null && instruments > BY_INSTRUMENTS * half
+      ? say` Most of the ± is that of probes and flow meter, which no longer log makes smaller: put both probes of the exchanger in one bath, and a pull into the spans, whose drop is larger.`
+      : [];
   if (entered === null || (entered >= low && entered <= high))
     return {
       code: 'front-ua',
       level: 'good',
-      sentence: say`Your front exchanger’s UA is ${ua} ± ${width}; the description’s figure lies within.`,
+      sentence: [
+        ...say`Your front exchanger’s UA is ${ua} ± ${width}; the description’s figure${entered === null ? '' : ' of '}${entered === null ? '' : q(entered, 'conductance')} lies within.`,
+        ...why,
+      ],
     };
   const less = value < entered;
   return {
     code: 'front-ua',
     level: less ? 'watch' : 'info',
-    sentence: say`Your front exchanger’s UA is ${ua} ± ${width}. The description says ${q(entered, 'conductance')} at the same flows: it does ${less ? 'less' : 'more'} than described${less ? ', by dirt, by air that goes past it or comes round again, or by a rating that flatters' : ''}.`,
+    sentence: [
+      ...say`Your front exchanger’s UA is ${ua} ± ${width}. The description says ${q(entered, 'conductance')} at the same flows: it does ${less ? 'less' : 'more'} than described${less ? ', by dirt, by air that goes past it or comes round again, or by a rating that flatters' : ''}.`,
+      ...why,
+    ],
   };
 }
 
 function trustFindings({ heldOut, widened, notes }: LogFit): Finding[] {
   const found: Finding[] = [];
-  if (heldOut) {
-    const good = heldOut.overSeen <= FORETELLS;
+  const worst = heldOut.reduce<LogTrial | null>(
+    (a, b) => (a === null || b.overSeen > a.overSeen ? b : a),
+    null,
+  );
+  if (worst) {
+    const good = worst.overSeen <= FORETELLS;
+    const bad = heldOut.filter(({ overSeen }) => overSeen > FORETELLS).length;
+    const n = heldOut.length;
     found.push({
       code: 'held-out',
       level: good ? 'good' : 'watch',
       sentence: good
-        ? say`Held-out stretch from ${clock(heldOut.from)} to ${clock(heldOut.to)}: the fit foretells it as well as what it was fitted to (errors ${q(heldOut.overSeen, 'ratio')} times as large).`
-        : say`Held-out stretch from ${clock(heldOut.from)} to ${clock(heldOut.to)}: its errors are ${q(heldOut.overSeen, 'ratio')} times those of the stretch fitted. Something drove the loop there that the fit has not seen; do not carry it over to such driving.`,
+        ? say`${n === 1 ? 'The stretch' : `Each of the ${n} stretches`} left out comes out as well as what was fitted: errors at most ${q(worst.overSeen, 'ratio')} times as large.`
+        : say`Of ${String(n)} ${n === 1 ? 'stretch' : 'stretches'} left out and foretold ${String(bad)} ${bad === 1 ? 'comes' : 'come'} out worse than what was fitted, the worst from ${clock(worst.from)} to ${clock(worst.to)}: errors ${q(worst.overSeen, 'ratio')} times as large. Something drove the loop there that the fit has not seen; do not carry it over to such driving.`,
     });
   } else
     found.push({
       code: 'not-held-out',
       level: 'info',
-      sentence: say`No stretch was held out, so nothing tells yet whether the fit foretells what it has not seen.`,
+      sentence: say`No stretch was left out, so nothing tells yet whether the fit foretells what it has not seen.`,
     });
   if (widened > WIDENED)
     found.push({
       code: 'widened',
       level: 'watch',
-      sentence: say`What the fit leaves is not noise, and the ± were widened ${q(widened, 'ratio')} times for it. One UA holds for one air flow: a span of one kind of driving fits better than pull and cruise together.`,
+      sentence: say`What the fit leaves is not noise alone, and the ± were widened up to ${q(widened, 'ratio')} times for it: a quick change that hoses and probes smear, or heat that neither log nor description holds.`,
     });
   for (const message of notes.filter((note) => !note.startsWith('What the model leaves')))
     found.push({ code: 'fit-note', level: 'watch', sentence: say`${message}` });

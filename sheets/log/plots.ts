@@ -94,17 +94,19 @@ export function residualCharts(record: LogRecord | null): { title: string; chart
         },
       ],
       limits: [{ axis: 'y', at: 0, label: 'as read', level: 'info' }],
-      stretches: fit.heldOut
-        ? [
-            {
-              axis: 'x',
-              from: fit.heldOut.from,
-              to: fit.heldOut.to,
-              label: 'held out',
-              kind: 'span',
-            },
-          ]
-        : [],
+      stretches: setAside(record).map(({ from, to }) => ({
+        axis: 'x' as const,
+        from,
+        to,
+        label: 'set aside',
+        kind: 'span' as const,
+      })),
     },
   }));
 }
+
+/** Stretches tried that the fit as it stands has not seen. */
+const setAside = (record: LogRecord | null) =>
+  (record?.fit?.heldOut ?? []).filter(
+    ({ from, to }) => !record!.fit!.spans.some((span) => span.from < to && span.to > from),
+  );

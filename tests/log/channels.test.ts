@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { guessChannels, inSI, type LogChannel } from '$lib/log/channels';
+import { inSI, type LogChannel } from '$lib/log/channels';
+import { guessChannels } from '$lib/log/guess';
 import { readLog } from '$lib/log/reader';
+import { HEADINGS, OTHERS } from './headings';
 
 /** Channel found for each heading. */
 function guess(headings: readonly string[], cells?: readonly string[]): Record<string, LogChannel> {
@@ -57,6 +59,24 @@ describe('channels by name and unit', () => {
 
   it('what says nothing is left to the user', () => {
     expect(guess(['Time (s)', 'A1', 'B2'])).toEqual({ 'Time (s)': 'time' });
+  });
+});
+
+describe('headings in many styles', () => {
+  const only = (heading: string) => guess(['Row no', heading])[heading];
+  it.each(
+    Object.entries(HEADINGS).flatMap(([channel, all]) => all.map((heading) => [heading, channel])),
+  )('%s is %s', (heading, channel) => {
+    expect(only(heading!)).toBe(channel);
+  });
+  it.each(OTHERS)('%s is left to the user', (heading) => {
+    expect(only(heading)).toBeUndefined();
+  });
+  it('of two that could be one channel the better named has it, and no column two', () => {
+    expect(guess(['Time (s)', 'Coolant temp (°F)', 'Coolant tank temp (°F)'])).toEqual({
+      'Time (s)': 'time',
+      'Coolant tank temp (°F)': 'reservoir',
+    });
   });
 });
 

@@ -22,7 +22,7 @@ describe('the invented log', () => {
     const file = JSON.parse(readFileSync(JOB, 'utf8'));
     file.asFound['log.spans'] = {
       is: SPANS.map(({ from, to, use }) => [`${from} s`, `${to} s`, use]),
-      from: 'cruise alone, by the invented log',
+      from: 'cruise and the first pull; the second set aside',
     };
     file.log = JSON.parse(JSON.stringify(record, short));
     writeFileSync(JOB, `${JSON.stringify(file, null, 2)}\n`);

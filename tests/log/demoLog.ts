@@ -5,8 +5,9 @@
  */
 import { seededRandom } from '$lib/solver/numerics/random';
 import { prepareLoop } from '$lib/solver/loop/prepare';
-import type { DutyId, Loop, Segment } from '$lib/solver/loop/types';
-import { settledState, warmUp } from '$lib/solver/loop/warmUp';
+import type { Loop, Segment } from '$lib/solver/loop/types';
+import { settledState } from '$lib/solver/loop/warmUp';
+import { followed } from './followed';
 
 const RATE = 2;
 /** The drive up to the fault, and after it, s. */
@@ -74,70 +75,39 @@ export function demoLog(described: Loop): string {
     head: head * SPEED_LEFT ** 2,
   }));
   const weak = prepareLoop({ ...loop, pump: { ...pump, curve } });
-  const common = { chargeLimit: 400, recoveryBand: 2, points: 4000 };
-  const first = warmUp(sound, {
-    ...common,
-    schedule: DRIVE,
-    start: settledState(sound, 'traffic'),
-  });
-  const second = warmUp(weak, { ...common, schedule: AFTER, start: first.end });
-  const fault = first.endTime;
+  const first = followed(sound, DRIVE, { start: settledState(sound, 'traffic'), rate: RATE });
+  const second = followed(weak, AFTER, { start: first.end, rate: RATE });
+  const fault = first.rows.length / RATE;
 
-  const rows: string[] = [];
   let stuck = 0;
-  const end = fault + second.endTime;
-  for (let k = 0; k / RATE < end; k++) {
-    const t = k / RATE;
-    const run = t < fault ? first : second;
-    const own = t < fault ? t : t - fault;
-    const { history } = run;
-    const at = (x: Float64Array) => between(history.t, x, own);
-    const duty = loop.duties[dutyAt(t < fault ? DRIVE : AFTER, own)];
-    const charge = sound.chargeAt(duty)!;
-    const dropped = t >= fault + VOLTS_LATER ? 1 : 0;
-    let front = F(at(history.frontLiquid)) + noise(NOISE.temperature);
-    if (t >= 560 && t < 585) front = stuck ||= front;
-    let reservoir = F(at(history.reservoir)) + noise(NOISE.temperature);
-    if (k === 377 || k === 1104) reservoir = 302;
-    rows.push(
-      [
+  const rows = [...first.rows, ...second.rows.map((row) => ({ ...row, t: row.t + fault }))].map(
+    (row, k) => {
+      const { t } = row;
+      const dropped = t >= fault + VOLTS_LATER ? 1 : 0;
+      let front = F(row.frontOut) + noise(NOISE.temperature);
+      if (t >= 560 && t < 585) front = stuck ||= front;
+      let reservoir = F(row.reservoir) + noise(NOISE.temperature);
+      if (k === 377 || k === 1104) reservoir = 302;
+      return [
         t.toFixed(1),
-        (duty.vehicleSpeed / MPH + noise(NOISE.speed)).toFixed(1),
+        (loop.duties[row.duty].vehicleSpeed / MPH + noise(NOISE.speed)).toFixed(1),
         (F(loop.site.ambientTemperature) + noise(NOISE.temperature)).toFixed(1),
-        (F(charge.compressorOutlet) + noise(NOISE.air)).toFixed(1),
-        (F(at(history.chargeOut)) + noise(NOISE.air)).toFixed(1),
-        (charge.massFlow / LB_PER_MIN + noise(NOISE.maf)).toFixed(2),
-        (F(at(history.chargeLiquid)) + noise(NOISE.temperature)).toFixed(1),
+        (F(row.chargeAirIn) + noise(NOISE.air)).toFixed(1),
+        (F(row.chargeOut) + noise(NOISE.air)).toFixed(1),
+        (row.chargeAirFlow / LB_PER_MIN + noise(NOISE.maf)).toFixed(2),
+        (F(row.frontIn) + noise(NOISE.temperature)).toFixed(1),
         front.toFixed(1),
         reservoir.toFixed(1),
-        (at(history.flow) / GPM + noise(NOISE.flow)).toFixed(2),
+        (row.flow / GPM + noise(NOISE.flow)).toFixed(2),
         (VOLTS[dropped] + noise(NOISE.volts)).toFixed(2),
         (AMPS[t >= fault ? 1 : 0] + noise(NOISE.amps)).toFixed(2),
-      ].join(','),
-    );
-  }
+      ].join(',');
+    },
+  );
   return [
     '# Invented log for demonstration; nothing in it was measured on a vehicle.',
     HEADINGS.join(','),
     ...rows,
     '',
   ].join('\r\n');
-}
-
-function dutyAt(schedule: readonly Segment[], t: number): DutyId {
-  let end = 0;
-  for (const { duty, duration } of schedule) {
-    end += duration;
-    if (t < end) return duty;
-  }
-  return schedule.at(-1)!.duty;
-}
-
-/** Straight line between the history's points; at an edge what comes after it. */
-function between(t: Float64Array, x: Float64Array, at: number): number {
-  let i = t.findIndex((time) => time > at);
-  if (i < 0) return x.at(-1)!;
-  if (i === 0) i = 1;
-  const share = (at - t[i - 1]!) / (t[i]! - t[i - 1]!);
-  return x[i - 1]! + share * (x[i]! - x[i - 1]!);
 }

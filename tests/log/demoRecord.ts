@@ -1,17 +1,26 @@
 /** What the demonstration job keeps of its invented log: found in it as the sheet finds it. */
-import { evaluate } from '$lib/job/evaluate';
-import { FIT_ROWS, fitLog, type Span } from '$lib/job/logFit';
+import { evaluate, type Side } from '$lib/job/evaluate';
+import { FIT_ROWS, fitLog, type FitWish, type Span } from '$lib/job/logFit';
 import { keptLevels, keptLog } from '$lib/job/logKeep';
 import type { LogRecord } from '$lib/job/logRecord';
 import type { Job } from '$lib/job/types';
 import { readLog } from '$lib/log';
 import { LogSession } from '$lib/log/worker/session';
 
-/** Cruise: one air flow through both cores, so that one conductance each can hold. */
+/** Cruise with the first pull; the second is set aside, to be foretold. */
 export const SPANS: readonly Span[] = [
-  { from: 215, to: 380, use: 'fit' },
-  { from: 380, to: 445, use: 'hold-out' },
+  { from: 215, to: 550, use: 'fit' },
+  { from: 590, to: 800, use: 'hold-out' },
 ];
+
+/** What the demonstration job says of masses and instruments. */
+const wishOf = (values: Side['values']): FitWish => ({
+  masses: values['log.masses']!.choice as FitWish['masses'],
+  errors: {
+    temperature: values['log.temperatureError']!.si!,
+    flow: values['log.flowError']!.si!,
+  },
+});
 
 export function openDemo(text: string): LogSession {
   const bytes = new TextEncoder().encode(text);
@@ -27,12 +36,18 @@ export function demoRecord(job: Job, text: string): LogRecord {
     unit: unit!,
   }));
   const mapped = session.map(assigned);
-  const { prepared } = evaluate(job).asFound;
+  const { prepared, values } = evaluate(job).asFound;
   if (!prepared.ok) throw new Error(prepared.problem.message);
   const fitted = SPANS.filter(({ use }) => use === 'fit').map(({ from, to }) => ({ from, to }));
   return {
     ...keptLog(opened, assigned, mapped, session.events(), true),
     means: { spans: fitted, levels: keptLevels(session.pace(fitted, 2, true).levels) },
-    fit: fitLog(prepared.value, 'cruise', session.pace(SPANS, FIT_ROWS, true), SPANS, 'reservoir'),
+    fit: fitLog(
+      prepared.value,
+      'cruise',
+      session.pace(SPANS, FIT_ROWS, true),
+      SPANS,
+      wishOf(values),
+    ),
   };
 }

@@ -1,7 +1,7 @@
 /** From channels at one pace to what the job keeps of a fit. */
 import { filled } from '$lib/log/resample';
 import type { Paced, Stretch } from '$lib/log/worker/messages';
-import { heldOut, type HeldOut } from '$lib/solver/loop/identify/heldOut';
+import { instrumentShare, type InstrumentErrors } from '$lib/solver/loop/identify/instruments';
 import {
   identify,
   type Identified,
@@ -14,6 +14,7 @@ import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { ParameterName } from '$lib/solver/loop/identify/types';
 import type { LogFit } from './logRecord';
+import { triedOut } from './logTrial';
 
 /** Rows the fit is brought to at most. */
 export const FIT_ROWS = 900;
@@ -55,6 +56,12 @@ function loggedOf({ t, channels }: Paced): Logged {
   return { t, ...Object.fromEntries([...drives, ...reads]) };
 }
 
+/** What is sought beside the conductances, and how sure the instruments are. */
+export interface FitWish {
+  readonly masses: MassesSought;
+  readonly errors: InstrumentErrors;
+}
+
 /**
  * Fit the loop described to the spans.
  * @param onStep - called as the fit goes on
@@ -65,26 +72,25 @@ export function fitLog(
   duty: DutyId,
   paced: Paced,
   spans: readonly Span[],
-  masses: MassesSought,
+  { masses, errors }: FitWish,
   onStep: () => void = () => {},
 ): LogFit {
   const logged = loggedOf(paced);
   const { t } = logged;
   const fit = spans.filter(({ use }) => use === 'fit');
-  const hold = spans.filter(({ use }) => use === 'hold-out');
   const used = (row: number) => fit.some((span) => isIn(t[row]!, span));
   const asked = askLog(prepared, duty, logged, masses, used);
-  const held = hold[0];
   const request: IdentifyRequest = {
     ...asked.request,
-    leaveOut: (_channel, row) => !(used(row) || (held && isIn(t[row]!, held))),
+    leaveOut: (_channel, row) => !used(row),
     cancelled: () => {
       onStep();
       return false;
     },
   };
-  const check = held ? heldOut(request, held) : null;
-  const found = check?.found ?? identify(request);
+  const found = identify(request);
+  const off = instrumentShare(request, found, errors);
+  const shown = (row: number) => spans.some((span) => isIn(t[row]!, span));
   return {
     spans: fit.map(({ from, to }) => ({ from, to })),
     model: {
@@ -94,7 +100,7 @@ export function fitLog(
     },
     step: t.length > 1 ? t[1]! - t[0]! : 0,
     rows: found.channels.reduce((sum, { rows }) => sum + rows.length, 0),
-    ...readings(found, asked, prepared.loop.duties[duty].vehicleSpeed),
+    ...readings(found, asked, off, prepared.loop.duties[duty].vehicleSpeed),
     weak: found.separability.weak.map(({ parameters, deviation }) => ({
       parameters: [...parameters],
       deviation: orNull(deviation),
@@ -102,9 +108,9 @@ export function fitLog(
     proposals: proposals(request, found)
       .slice(0, 3)
       .map(({ says, worst }) => ({ says, worst: orNull(worst) })),
-    heldOut: check && held ? heldOf(check, held) : null,
+    heldOut: triedOut(request, found, spans),
     residuals: found.channels.map(({ channel, residuals }) =>
-      thinned(channel, t, residuals, (row) => used(row) || (!!held && isIn(t[row]!, held))),
+      thinned(channel, t, residuals, shown),
     ),
     notes: found.notes
       .filter(({ code }) => code !== 'fit-not-separated')
@@ -114,16 +120,25 @@ export function fitLog(
 
 const orNull = (x: number) => (Number.isFinite(x) ? x : null);
 
-function readings(found: Identified, { request, means, perFlow }: Asked, speed: number) {
+/** Half of an interval with the instruments' part in it: both independent, so by squares. */
+const withInstruments = (half: number, off: number) => Math.hypot(half, off);
+
+function readings(
+  found: Identified,
+  { request, means, perFlow }: Asked,
+  off: readonly number[],
+  speed: number,
+) {
   const { parameters: p, estimates } = found;
   const { liquidTemperature, ambient, frontAirRate } = means;
   return {
-    estimates: estimates.parameters.map(({ name, value, deviation, low, high }) => ({
+    estimates: estimates.parameters.map(({ name, value, deviation, low, high }, i) => ({
       name,
       value,
       deviation: orNull(deviation),
-      low: orNull(low),
-      high: orNull(high),
+      low: orNull(value - withInstruments(value - low, off[i]!)),
+      high: orNull(value + withInstruments(high - value, off[i]!)),
+      instruments: orNull(off[i]!),
       entered: name.endsWith('Start') ? null : request.from[name as ParameterName],
     })),
     at: {
@@ -143,16 +158,6 @@ function readings(found: Identified, { request, means, perFlow }: Asked, speed: 
     })),
   };
 }
-
-const heldOf = (check: HeldOut, { from, to }: Stretch) => ({
-  from,
-  to,
-  overSeen: check.overSeen,
-  overNoise: check.overNoise,
-  channels: check.channels
-    .filter(({ count }) => count > 0)
-    .map(({ channel, unseen, noise, count }) => ({ channel, unseen, noise, count })),
-});
 
 /** Largest of each share of the rows, so that what stands out stays. */
 function thinned(

@@ -45,9 +45,26 @@ const estimate = v.looseObject({
   deviation: known,
   low: known,
   high: known,
+  /** What of the half width the instruments' own ± brings. */
+  instruments: v.optional(known, null),
   /** As the job describes it. */
   entered: known,
 });
+
+/** What the fit of other stretches foretold of one. */
+const trial = v.looseObject({
+  from: number,
+  to: number,
+  /** Errors there over those where the fit saw the readings, and over the readings' own noise. */
+  overSeen: number,
+  overNoise: number,
+  channels: list(v.looseObject({ channel: text, unseen: number, noise: number, count: number }), 8),
+});
+/** Once a single one, or none. */
+const trials = v.pipe(
+  v.nullable(v.union([list(trial, 40), trial])),
+  v.transform((held) => (held === null ? [] : Array.isArray(held) ? held : [held])),
+);
 
 const fitted = v.looseObject({
   spans: list(span, 20),
@@ -75,18 +92,7 @@ const fitted = v.looseObject({
   residuals: list(v.looseObject({ channel: text, t: list(number, 400), r: list(number, 400) }), 8),
   weak: list(v.looseObject({ parameters: list(text, 20), deviation: known }), 20),
   proposals: list(v.looseObject({ says: text, worst: known }), 8),
-  heldOut: v.nullable(
-    v.looseObject({
-      from: number,
-      to: number,
-      overSeen: number,
-      overNoise: number,
-      channels: list(
-        v.looseObject({ channel: text, unseen: number, noise: number, count: number }),
-        8,
-      ),
-    }),
-  ),
+  heldOut: trials,
   notes: list(text, 40),
 });
 
@@ -115,6 +121,7 @@ export const logSchema = v.looseObject({
 export type LogRecord = v.InferOutput<typeof logSchema>;
 export type LogFit = NonNullable<LogRecord['fit']>;
 export type LogLevels = NonNullable<LogRecord['means']>['levels'];
+export type LogTrial = LogFit['heldOut'][number];
 export type LogEventRecord = LogRecord['events'][number];
 export type LogChange = LogEventRecord['changes'][number];
 export type LogEstimate = LogFit['estimates'][number];

@@ -4,6 +4,7 @@ export { default as Button } from './Button.svelte';
 export { default as Cautions } from './Cautions.svelte';
 export { default as Choice } from './Choice.svelte';
 export { default as Compare } from './Compare.svelte';
+export { default as DataTable } from './DataTable.svelte';
 export { default as Dialog } from './Dialog.svelte';
 export { default as Field } from './Field.svelte';
 export { default as FieldGroup } from './FieldGroup.svelte';

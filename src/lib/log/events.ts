@@ -132,18 +132,19 @@ export function groupEvents(events: readonly LogEvent[], together: number): read
 }
 
 function readings(t: Float64Array, values: Float64Array) {
-  const times: number[] = [];
-  const reads: number[] = [];
+  const times = new Float64Array(t.length);
+  const reads = new Float64Array(t.length);
+  let n = 0;
   for (let k = 0; k < t.length; k++) {
     if (!Number.isFinite(values[k]!)) continue;
-    times.push(t[k]!);
-    reads.push(values[k]!);
+    times[n] = t[k]!;
+    reads[n++] = values[k]!;
   }
-  return { times, reads };
+  return { times: times.subarray(0, n), reads: reads.subarray(0, n) };
 }
 
 /** Standard deviation of a reading by second differences, a few wild ones notwithstanding. */
-function noiseOf(x: readonly number[]): number {
+function noiseOf(x: Float64Array): number {
   const sizes: number[] = [];
   const stride = Math.max(1, Math.floor(x.length / 50_000));
   for (let i = 1; i < x.length - 1; i += stride)
@@ -152,8 +153,8 @@ function noiseOf(x: readonly number[]): number {
   return (1.4826 * sizes[sizes.length >> 1]!) / Math.sqrt(6);
 }
 
-function medianStep(times: readonly number[]): number {
+function medianStep(times: Float64Array): number {
   const steps = times.slice(1, 20_000).map((t, i) => t - times[i]!);
-  steps.sort((a, b) => a - b);
+  steps.sort();
   return steps[steps.length >> 1]!;
 }

@@ -10,14 +10,8 @@ export {
   type LogReaderOptions,
 } from './reader';
 export { readFile, readPieces, type ReadOptions } from './readStream';
-export {
-  guessChannels,
-  inSI,
-  LOG_CHANNELS,
-  type ChannelFacts,
-  type Guess,
-  type LogChannel,
-} from './channels';
+export { inSI, LOG_CHANNELS, type ChannelFacts, type LogChannel } from './channels';
+export { guessChannels, type Guess } from './guess';
 export { logScale, quantitiesOf, type LoggedQuantity } from './units';
 export { timeAxis, type TimeAxis, type TimeBreak } from './timeAxis';
 export { MARK, markReadings, type MarkOptions, type Marks } from './marks';

@@ -34,75 +34,75 @@ const RUN = 2;
 export function markReadings(values: Float64Array, options: MarkOptions = {}): Marks {
   const { span, limit = 6, stuckRows = 30 } = options;
   const flags = new Uint8Array(values.length);
-  let beyond = 0;
-  if (span) {
-    values.forEach((x, k) => {
-      if (x < span[0] || x > span[1]) {
-        flags[k] = MARK.beyond;
-        beyond++;
-      }
-    });
-  }
+  // What was read, without the gaps, and where it stands.
+  const x = new Float64Array(values.length);
   const rows = new Int32Array(values.length);
   let n = 0;
-  values.forEach((x, k) => Number.isFinite(x) && (rows[n++] = k));
-  const read = (i: number) => values[rows[i]!]!;
-  const stuck = markStuck(read, rows, n, stuckRows, flags);
-  return { flags, outliers: markOutliers(read, rows, n, limit, flags), stuck, beyond };
+  let beyond = 0;
+  for (let k = 0; k < values.length; k++) {
+    const value = values[k]!;
+    if (!Number.isFinite(value)) continue;
+    if (span && (value < span[0] || value > span[1])) {
+      flags[k] = MARK.beyond;
+      beyond++;
+    }
+    x[n] = value;
+    rows[n++] = k;
+  }
+  const read: Read = { x: x.subarray(0, n), rows: rows.subarray(0, n) };
+  const stuck = markStuck(read, stuckRows, flags);
+  return { flags, outliers: markOutliers(read, limit, flags), stuck, beyond };
 }
 
-function markOutliers(
-  read: (i: number) => number,
-  rows: Int32Array,
-  n: number,
-  limit: number,
-  flags: Uint8Array,
-): number {
-  const scale = scatter(read, n);
-  if (!(scale > 0)) return 0;
+interface Read {
+  readonly x: Float64Array;
+  /** Row of the log that each belongs to. */
+  readonly rows: Int32Array;
+}
+
+function markOutliers({ x, rows }: Read, limit: number, flags: Uint8Array): number {
+  const n = x.length;
+  const off = limit * scatter(x);
+  if (!(off > 0)) return 0;
   const around = new Float64Array(2 * SIDE);
   let outliers = 0;
+  let before = false;
   for (let i = 0; i < n; i++) {
-    const x = read(i);
+    const value = x[i]!;
     // Most readings lie near one of their neighbours and need no median.
-    const near = Math.min(
-      i > 0 ? Math.abs(x - read(i - 1)) : Infinity,
-      i < n - 1 ? Math.abs(x - read(i + 1)) : Infinity,
-    );
-    if (near <= limit * scale && !(i > 0 && flags[rows[i - 1]!]! & MARK.outlier)) {
+    const near =
+      (i > 0 && Math.abs(value - x[i - 1]!) <= off) ||
+      (i < n - 1 && Math.abs(value - x[i + 1]!) <= off);
+    if (near && !before) {
       // Two wild readings side by side agree with each other.
       const past = i >= RUN && i + RUN < n;
-      if (
-        !past ||
-        Math.abs(x - read(i - RUN)) <= limit * scale ||
-        Math.abs(x - read(i + RUN)) <= limit * scale
-      )
+      if (!past || Math.abs(value - x[i - RUN]!) <= off || Math.abs(value - x[i + RUN]!) <= off)
         continue;
     }
     let count = 0;
     for (let j = Math.max(0, i - SIDE); j <= Math.min(n - 1, i + SIDE); j++) {
-      if (j !== i && count < around.length) around[count++] = read(j);
+      if (j !== i && count < around.length) around[count++] = x[j]!;
     }
-    const near8 = around.slice(0, count).sort();
+    const near8 = around.subarray(0, count).sort();
     const middle = near8[count >> 1]!;
     // Where the neighbours themselves spread the channel is moving, and a reading between them is none.
     const spread = near8[count - 1 - (count >> 2)]! - near8[count >> 2]!;
-    if (Math.abs(x - middle) > limit * scale + 2 * spread) {
-      flags[rows[i]!] = flags[rows[i]!]! | MARK.outlier;
-      outliers++;
-    }
+    before = Math.abs(value - middle) > off + 2 * spread;
+    if (!before) continue;
+    flags[rows[i]!] = flags[rows[i]!]! | MARK.outlier;
+    outliers++;
   }
   return outliers;
 }
 
 /** Standard deviation of the noise by second differences of a sample; at least a third of the resolution. */
-function scatter(read: (i: number) => number, n: number): number {
+function scatter(x: Float64Array): number {
   const sizes: number[] = [];
   let resolution = Infinity;
-  const stride = Math.max(1, Math.floor(n / 20_000));
-  for (let i = 1; i < n - 1; i += stride) {
-    sizes.push(Math.abs(read(i - 1) - 2 * read(i) + read(i + 1)));
-    const step = Math.abs(read(i) - read(i - 1));
+  const stride = Math.max(1, Math.floor(x.length / 20_000));
+  for (let i = 1; i < x.length - 1; i += stride) {
+    sizes.push(Math.abs(x[i - 1]! - 2 * x[i]! + x[i + 1]!));
+    const step = Math.abs(x[i]! - x[i - 1]!);
     if (step > 0) resolution = Math.min(resolution, step);
   }
   if (sizes.length === 0 || resolution === Infinity) return 0;
@@ -112,26 +112,41 @@ function scatter(read: (i: number) => number, n: number): number {
 
 /** A stretch is stuck when it is longer than `least` rows and ten times the usual run of equal readings. */
 function markStuck(
-  read: (i: number) => number,
-  rows: Int32Array,
-  n: number,
+  { x, rows }: Read,
   least: number,
   flags: Uint8Array,
 ): { from: number; to: number }[] {
-  const runs: { from: number; to: number }[] = [];
-  for (let i = 0; i < n;) {
-    let end = i + 1;
-    while (end < n && read(end) === read(i)) end++;
-    runs.push({ from: i, to: end - 1 });
-    i = end;
+  const long = Math.max(least, 10 * usualRun(x));
+  const stuck: { from: number; to: number }[] = [];
+  eachRun(x, (from, end) => {
+    if (end - from < long) return;
+    for (let i = from; i < end; i++) flags[rows[i]!] = flags[rows[i]!]! | MARK.stuck;
+    stuck.push({ from: rows[from]!, to: rows[end - 1]! });
+  });
+  return stuck;
+}
+
+/** Median length of the runs of equal readings. */
+function usualRun(x: Float64Array): number {
+  const counts = new Map<number, number>();
+  let runs = 0;
+  eachRun(x, (from, end) => {
+    counts.set(end - from, (counts.get(end - from) ?? 0) + 1);
+    runs++;
+  });
+  let passed = 0;
+  for (const [length, count] of [...counts].sort(([a], [b]) => a - b)) {
+    passed += count;
+    if (passed > runs >> 1) return length;
   }
-  const lengths = runs.map(({ from, to }) => to - from + 1).sort((a, b) => a - b);
-  const usual = lengths[lengths.length >> 1] ?? 1;
-  const long = Math.max(least, 10 * usual);
-  return runs
-    .filter(({ from, to }) => to - from + 1 >= long)
-    .map(({ from, to }) => {
-      for (let i = from; i <= to; i++) flags[rows[i]!] = flags[rows[i]!]! | MARK.stuck;
-      return { from: rows[from]!, to: rows[to]! };
-    });
+  return 1;
+}
+
+function eachRun(x: Float64Array, run: (from: number, end: number) => void): void {
+  for (let from = 0; from < x.length;) {
+    let end = from + 1;
+    while (end < x.length && x[end] === x[from]) end++;
+    run(from, end);
+    from = end;
+  }
 }

@@ -31,7 +31,13 @@ function fit({ job, paced, spans }: FitAsked): void {
     values['view.duty']!.choice as DutyId,
     paced,
     spans,
-    values['log.masses']!.choice as MassesSought,
+    {
+      masses: values['log.masses']!.choice as MassesSought,
+      errors: {
+        temperature: values['log.temperatureError']!.si!,
+        flow: values['log.flowError']!.si!,
+      },
+    },
     () => send({ kind: 'step', steps: ++steps }),
   );
   send({ kind: 'done', fit: found });

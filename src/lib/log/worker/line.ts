@@ -2,7 +2,8 @@
 import { LogError } from '../errors';
 import type { Answer, Failure, Question, Talk, TalkName } from './messages';
 
-type Progress = (bytes: number, rows: number) => void;
+/** Bytes and rows while a file is read; else steps, and how many there are. */
+type Progress = (done: number, of: number) => void;
 
 interface Open {
   readonly done: (value: unknown) => void;
@@ -40,7 +41,7 @@ export class LogLine {
     const worker = new Worker(new URL('./logWorker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
       const open = this.#open.get(data.id);
-      if (data.kind === 'progress') open?.progress?.(data.bytes, data.rows);
+      if (data.kind === 'progress') open?.progress?.(data.done, data.of);
       else {
         this.#open.delete(data.id);
         if (data.kind === 'done') open?.done(data.value);

@@ -1,12 +1,12 @@
-/** The thread that holds the log: questions in, answers out. Reading can be stopped between two pieces. */
+/** The thread that holds the log: questions in, answers out. Long work can be stopped between two steps. */
 import { LogError } from '../errors';
 import { readFile } from '../readStream';
 import type { Answer, Question, Stop, Talk } from './messages';
-import { LogSession } from './session';
+import { LogSession, type Steps } from './session';
 
 /** The log open now; a new one takes its place only once it is read whole. */
 let session: LogSession | null = null;
-const reading = new Map<number, AbortController>();
+const working = new Map<number, AbortController>();
 
 const send = (answer: Answer, move: Transferable[] = []) =>
   (postMessage as (message: Answer, move: Transferable[]) => void)(answer, move);
@@ -14,11 +14,11 @@ const send = (answer: Answer, move: Transferable[] = []) =>
 addEventListener('message', async ({ data }: MessageEvent<Question | Stop>) => {
   const { id } = data;
   if (data.kind === 'stop') {
-    reading.get(id)?.abort();
+    working.get(id)?.abort();
     return;
   }
   try {
-    const value = data.kind === 'open' ? await open(id, data.ask) : answer(data);
+    const value = await answer(data);
     send({ id, kind: 'done', value }, buffersOf(value));
   } catch (thrown) {
     const failure =
@@ -29,31 +29,51 @@ addEventListener('message', async ({ data }: MessageEvent<Question | Stop>) => {
   }
 });
 
-async function open(id: number, { file, name, withoutHeader }: Talk['open']['ask']) {
+/** Work under a signal that a later message can raise. */
+async function stoppable<T>(id: number, work: (signal: AbortSignal) => Promise<T>): Promise<T> {
   const stop = new AbortController();
-  reading.set(id, stop);
+  working.set(id, stop);
   try {
-    const log = await readFile(file, {
-      withoutHeader,
-      signal: stop.signal,
-      progress: ({ bytes, rows }) => send({ id, kind: 'progress', bytes, rows }),
-    });
-    session = new LogSession(log, { name, size: file.size });
-    return session.opened();
+    return await work(stop.signal);
   } finally {
-    reading.delete(id);
+    working.delete(id);
   }
 }
 
-function answer(question: Exclude<Question, { kind: 'open' }>) {
+const open = (id: number, { file, name, withoutHeader }: Talk['open']['ask']) =>
+  stoppable(id, async (signal) => {
+    const log = await readFile(file, {
+      withoutHeader,
+      signal,
+      progress: ({ bytes, rows }) => send({ id, kind: 'progress', done: bytes, of: rows }),
+    });
+    session = new LogSession(log, { name, size: file.size });
+    return session.opened();
+  });
+
+/** Between two steps other messages are heard, a stop among them. */
+const stepped = <T>(id: number, steps: Steps<T>) =>
+  stoppable(id, async (signal) => {
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return step.value;
+      send({ id, kind: 'progress', ...step.value });
+      await new Promise((resolve) => setTimeout(resolve));
+      if (signal.aborted)
+        throw new LogError('cancelled', 'Stopped; what was there before is unchanged.');
+    }
+  });
+
+function answer(question: Question) {
+  if (question.kind === 'open') return open(question.id, question.ask);
   if (!session) throw new LogError('empty', 'No log is open.');
   switch (question.kind) {
     case 'map':
-      return session.map(question.ask.assigned);
+      return stepped(question.id, session.mapping(question.ask.assigned));
     case 'view':
       return session.view(question.ask.from, question.ask.to, question.ask.pixels);
     case 'events':
-      return session.events();
+      return stepped(question.id, session.searching());
     case 'pace':
       return session.pace(question.ask.spans, question.ask.most, question.ask.leaveOutMarked);
   }

@@ -122,8 +122,9 @@ export type Answer =
   | {
       readonly id: number;
       readonly kind: 'progress';
-      readonly bytes: number;
-      readonly rows: number;
+      /** Bytes and rows while a file is read; else steps, and how many there are. */
+      readonly done: number;
+      readonly of: number;
     }
   | { readonly id: number; readonly kind: 'done'; readonly value: unknown }
   | { readonly id: number; readonly kind: 'failed'; readonly failure: Failure };

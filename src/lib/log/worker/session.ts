@@ -1,8 +1,9 @@
 /** One log held open: its columns as channels, seen, paced and searched. Runs anywhere. */
-import { guessChannels, inSI, LOG_CHANNELS, type LogChannel } from '../channels';
+import { inSI, LOG_CHANNELS, type LogChannel } from '../channels';
 import { firstAt, plotRows } from '../downSample';
 import { LogError } from '../errors';
-import { findEvents, groupEvents } from '../events';
+import { findEvents, groupEvents, type LogEvent } from '../events';
+import { guessChannels } from '../guess';
 import { MARK, markReadings, type Marks } from '../marks';
 import type { Log } from '../reader';
 import { evenTimes, meanAt } from '../resample';
@@ -26,6 +27,16 @@ interface Channel {
   /** SI, at the rows of the axis. */
   readonly values: Float64Array;
   readonly marks: Marks;
+}
+
+/** Long work in steps, so that its thread can tell of them and be stopped between two. */
+export type Steps<T> = Generator<{ readonly done: number; readonly of: number }, T, void>;
+
+function finished<T>(steps: Steps<T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 /** Wild readings told one by one; the rest by their number. */
@@ -65,8 +76,16 @@ export class LogSession {
     };
   }
 
-  /** @throws {@link LogError} for a time that does not run; what was mapped before then stays */
+  /** @throws as {@link mapping} */
   map(assigned: readonly Assigned[]): MappedLog {
+    return finished(this.mapping(assigned));
+  }
+
+  /**
+   * Channel by channel, telling after each how far it is: a million rows take a moment.
+   * @throws {@link LogError} for a time that does not run; what was mapped before then stays
+   */
+  *mapping(assigned: readonly Assigned[]): Steps<MappedLog> {
     const timed = assigned.find(({ channel }) => channel === 'time');
     if (!timed) throw new LogError('no-time', 'Say which column is the time.');
     const column = this.log.columns[timed.column]!;
@@ -74,6 +93,7 @@ export class LogSession {
     const factor = form === 'number' ? (logScale(timed.unit, 'time')?.factor ?? 1) : 1;
     const seconds = factor === 1 ? column.values : column.values.map((x) => x * factor);
     const axis = timeAxis(seconds, form);
+    yield { done: 1, of: assigned.length };
     const channels = new Map<LogChannel, Channel>();
     for (const { channel, column: j, unit } of assigned) {
       if (channel === 'time') continue;
@@ -88,6 +108,7 @@ export class LogSession {
       const values =
         axis.rows.length === si.length ? si : Float64Array.from(axis.rows, (row) => si[row]!);
       channels.set(channel, { values, marks: markReadings(values, { span: couldBe(channel) }) });
+      yield { done: 1 + channels.size, of: assigned.length };
     }
     [this.axis, this.channels] = [axis, channels];
     const { t } = axis;
@@ -113,16 +134,21 @@ export class LogSession {
     });
   }
 
-  /** Groups in which flow or volts fell; temperatures alone rise in every pull. */
   events(): FoundEvent[] {
+    return finished(this.searching());
+  }
+
+  /** Groups in which flow or volts fell; temperatures alone rise in every pull. Rule by rule. */
+  *searching(): Steps<FoundEvent[]> {
     const { t } = this.timed();
-    const clean = new Map(
-      [...this.channels].map(([channel, own]) => [channel, withoutMarks(own)] as const),
-    );
-    const usual = (channel: LogChannel) => medianOf(clean.get(channel)!);
-    const found = eventRules([...clean.keys()], usual).flatMap((rule) =>
-      findEvents(t, clean.get(rule.channel as LogChannel)!, rule),
-    );
+    const usual = (channel: LogChannel) => medianOf(withoutMarks(this.channels.get(channel)!));
+    const rules = eventRules([...this.channels.keys()], usual);
+    const found: LogEvent[] = [];
+    for (const [i, rule] of rules.entries()) {
+      const own = this.channels.get(rule.channel as LogChannel)!;
+      found.push(...findEvents(t, withoutMarks(own), rule));
+      yield { done: i + 1, of: rules.length };
+    }
     return groupEvents(found, TOGETHER)
       .filter(({ events }) => events.some(({ kind }) => kind === 'drop'))
       .map((group) => {
@@ -174,11 +200,12 @@ export class LogSession {
 function cardOf(channel: LogChannel, { values, marks }: Channel, t: Float64Array): ChannelCard {
   let [low, high] = [Infinity, -Infinity];
   const wild: [number, number][] = [];
-  values.forEach((x, k) => {
+  for (let k = 0; k < values.length; k++) {
+    const x = values[k]!;
     if (x < low) low = x;
     if (x > high) high = x;
     if (wild.length < TOLD && marks.flags[k]! & (MARK.outlier | MARK.beyond)) wild.push([t[k]!, x]);
-  });
+  }
   return {
     channel,
     low,
@@ -191,8 +218,12 @@ function cardOf(channel: LogChannel, { values, marks }: Channel, t: Float64Array
 }
 
 /** Outliers would make an event of themselves. */
-const withoutMarks = ({ values, marks }: Channel) =>
-  values.map((x, k) => (marks.flags[k]! & (MARK.outlier | MARK.beyond) ? NaN : x));
+function withoutMarks({ values, marks }: Channel): Float64Array {
+  const clean = values.slice();
+  for (let k = 0; k < clean.length; k++)
+    if (marks.flags[k]! & (MARK.outlier | MARK.beyond)) clean[k] = NaN;
+  return clean;
+}
 
 function medianOf(values: Float64Array): number {
   const stride = Math.max(1, Math.floor(values.length / 20_000));

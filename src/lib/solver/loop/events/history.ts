@@ -51,6 +51,7 @@ const COLUMNS = [
   'frontMetal',
   'pumpIn',
   'chargeCoolerIn',
+  'frontIn',
   'returning',
   'chargeOut',
   'bayAir',
@@ -91,6 +92,7 @@ export function historyOf(run: FinishedRun): EventHistory {
       columns.frontMetal[n] = y[NODE.frontMetal]!;
       columns.pumpIn[n] = r.T_out;
       columns.chargeCoolerIn[n] = r.coolerIn;
+      columns.frontIn[n] = r.frontIn;
       columns.returning[n] = r.returning;
       columns.chargeOut[n] = r.chargeOut;
       columns.bayAir[n] = r.bayAir;

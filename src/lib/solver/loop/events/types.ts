@@ -130,9 +130,10 @@ export interface EventHistory {
   readonly chargeMetal: Float64Array;
   readonly frontLiquid: Float64Array;
   readonly frontMetal: Float64Array;
-  /** Leaving the reservoir, entering the charge cooler, arriving back at the reservoir, K. */
+  /** Leaving the reservoir, entering charge cooler and front exchanger, arriving back at the reservoir, K. */
   readonly pumpIn: Float64Array;
   readonly chargeCoolerIn: Float64Array;
+  readonly frontIn: Float64Array;
   readonly returning: Float64Array;
   /** Charge air to the engine, K; NaN where heat is stated. */
   readonly chargeOut: Float64Array;

@@ -20,7 +20,7 @@ const MOST_HEAT = 3;
 type At = 'frontExchanger' | 'chargeCooler';
 
 /** The loop with one core changed; what does not depend on it is kept. */
-function withCore(prepared: PreparedLoop, at: At, change: Partial<Core>): PreparedLoop {
+export function withCore(prepared: PreparedLoop, at: At, change: Partial<Core>): PreparedLoop {
   const core = { ...prepared.loop[at], ...change };
   const loop = { ...prepared.loop, [at]: core };
   const model = coreModel(core, at);

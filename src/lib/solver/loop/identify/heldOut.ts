@@ -25,17 +25,30 @@ export interface HeldOut {
   readonly overNoise: number;
 }
 
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
 /** Fit with the readings from `from` to `to` (s) left out, then compare what is foretold there. */
-export function heldOut(
-  request: IdentifyRequest,
-  { from, to }: { readonly from: number; readonly to: number },
-): HeldOut {
-  const { t } = request.drive;
-  const hidden = (row: number) => t[row]! >= from && t[row]! <= to;
+export function heldOut(request: IdentifyRequest, stretch: Stretch): HeldOut {
   const found = identify({
     ...request,
-    leaveOut: (channel, row) => hidden(row) || (request.leaveOut?.(channel, row) ?? false),
+    leaveOut: (channel, row) =>
+      isIn(request, row, stretch) || (request.leaveOut?.(channel, row) ?? false),
   });
+  return foretold(request, found, stretch);
+}
+
+const isIn = ({ drive }: IdentifyRequest, row: number, { from, to }: Stretch) =>
+  drive.t[row]! >= from && drive.t[row]! <= to;
+
+/**
+ * What a fit foretells of a stretch that it has not seen.
+ * @param request - with `leaveOut` for what does not count even there
+ */
+export function foretold(request: IdentifyRequest, found: Identified, stretch: Stretch): HeldOut {
+  const hidden = (row: number) => isIn(request, row, stretch);
   const channels = found.channels.map(({ channel, residuals, rms }): HeldOutChannel => {
     const missed: number[] = [];
     const readings: number[] = [];

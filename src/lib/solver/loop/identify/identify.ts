@@ -1,6 +1,6 @@
 /** The loop's own numbers, found from its log. */
 import { InvalidInputError, type Note } from '../../errors';
-import { estimates, type Estimates } from '../../fit/estimates';
+import type { Estimates } from '../../fit/estimates';
 import { leastSquares } from '../../fit/leastSquares';
 import { separability, type Separability } from '../../fit/separability';
 import type { LeastSquaresFit, Loss } from '../../fit/types';
@@ -8,6 +8,7 @@ import { differenceNoise, nextCorrelation, robustDeviation } from './noise';
 import { ringProblem, usedRows, type Noise, type RingProblem, type Used } from './problem';
 import { readNotes } from './readNotes';
 import type { Prediction } from './simulate';
+import { widenedEstimates } from './widen';
 import {
   PARAMETERS,
   type ChannelName,
@@ -15,11 +16,11 @@ import {
   type Drive,
   type ParameterName,
   type Parameters,
-  type RingModel,
+  type LogModel,
 } from './types';
 
 export interface IdentifyRequest {
-  readonly model: RingModel;
+  readonly model: LogModel;
   readonly drive: Drive;
   readonly channels: Channels;
   /** Known values, and where those sought start from. */
@@ -30,6 +31,8 @@ export interface IdentifyRequest {
   /** In standard deviations of the noise. Left out: Huber's, from 2.5 on. */
   readonly loss?: Loss;
   readonly confidence?: number;
+  /** Count variance by stretches of this length, s, where that is more: for a model that is not quite the loop. */
+  readonly blocks?: number;
   /** Readings not to be used: outside the span selected, marked as outliers, held out. */
   readonly leaveOut?: (channel: ChannelName, row: number) => boolean;
   readonly cancelled?: () => boolean;
@@ -126,12 +129,7 @@ function read(
     const rms = sigma * Math.sqrt(own.reduce((sum, r) => sum + r * r, 0) / own.length);
     return { channel, noise: sigma, residuals, rows, rms, nextCorrelation: nextCorrelation(own) };
   });
-  const plain = estimates(fit, { confidence: request.confidence });
-  const widened = widening(channels);
-  const scaled =
-    widened > 1
-      ? estimates(fit, { confidence: request.confidence, noise: plain.residualDeviation * widened })
-      : plain;
+  const { scaled, widened } = widenedEstimates(request, fit, channels);
   const apart = separability(fit, {
     sizes: request.free.map((name) => size(name, parameters[name])),
     noise: scaled.residualDeviation,
@@ -156,17 +154,6 @@ const size = (name: ParameterName, value: number) =>
     : name === 'soakHeat'
       ? Math.max(100, Math.abs(value))
       : Math.abs(value);
-
-/**
- * √((1 + ρ)/(1 - ρ)): readings that hang together tell as much as fewer that do not. Only where ρ is
- * larger than chance.
- * @source effective sample size of a first-order process, any text of time series
- */
-function widening(channels: readonly ChannelResult[]): number {
-  const all = channels.reduce((sum, { rows }) => sum + rows.length, 0);
-  const rho = channels.reduce((sum, c) => sum + (c.nextCorrelation * c.rows.length) / all, 0);
-  return rho > 3 / Math.sqrt(all) ? Math.sqrt((1 + rho) / (1 - Math.min(rho, 0.999))) : 1;
-}
 
 function firstNoise(used: readonly Used[], channels: Channels, given: Noise | undefined): Noise {
   const noise: Partial<Record<ChannelName, number>> = {};

@@ -7,13 +7,13 @@ import {
   type Drive,
   type ParameterName,
   type Parameters,
-  type RingModel,
+  type LogModel,
 } from './types';
 import { ringProblem, usedRows, type Noise } from './problem';
 import type { ChannelName } from './types';
 
 export interface Design {
-  readonly model: RingModel;
+  readonly model: LogModel;
   readonly drive: Drive;
   /** What is read at every row, and how noisily, K. */
   readonly noise: Noise;

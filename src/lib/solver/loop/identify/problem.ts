@@ -1,7 +1,7 @@
 /** A log as a least-squares problem: residuals of every reading over its noise. */
 import type { LeastSquaresProblem } from '../../fit/types';
 import { simulator, type Prediction } from './simulate';
-import type { ChannelName, Channels, Drive, ParameterName, Parameters, RingModel } from './types';
+import type { ChannelName, Channels, Drive, ParameterName, Parameters, LogModel } from './types';
 
 export type Noise = Readonly<Partial<Record<ChannelName, number>>>;
 
@@ -43,7 +43,7 @@ export function ringProblem({
   known,
   free,
 }: {
-  readonly model: RingModel;
+  readonly model: LogModel;
   readonly drive: Drive;
   readonly channels: Channels;
   readonly used: readonly Used[];

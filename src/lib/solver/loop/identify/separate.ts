@@ -117,6 +117,13 @@ function shaped(drive: Drive, loaded: (t: number) => boolean): Drive {
     chargeAirRate: between(drive.chargeAirRate, (high) => high),
     frontAirRate: steady(drive.frontAirRate),
     liquidRate: steady(drive.liquidRate),
+    bay: steady(drive.bay),
+    chargeShape: steady(drive.chargeShape),
+    frontShape: steady(drive.frontShape),
+    chargeFilm: steady(drive.chargeFilm),
+    frontFilm: steady(drive.frontFilm),
+    frontPower: steady(drive.frontPower),
+    frontFilmPower: steady(drive.frontFilmPower),
   };
 }
 

@@ -1,13 +1,19 @@
 /** The ring followed through the rows of a log. */
 import { InvalidInputError } from '../../errors';
 import { advance, type Coefficients } from './ring';
+import { nodeSimulator } from './nodes/simulate';
+import { requireDrive } from './requireDrive';
 import { inletConductance } from './shares';
-import type { ChannelName, Drive, Node, Parameters, RingModel } from './types';
+import type { ChannelName, Drive, LogModel, Node, Parameters, RingModel } from './types';
 
 /** Every channel at every row, K. */
 export type Prediction = Readonly<Record<ChannelName, Float64Array>>;
 
 export type Simulator = (p: Parameters) => Prediction;
+
+/** A function from parameters to what the log would read, in either model. @throws as {@link requireDrive} */
+export const simulator = (model: LogModel, drive: Drive): Simulator =>
+  'kind' in model ? nodeSimulator(model, drive) : ringSimulator(model, drive);
 
 const MASS = {
   charge: 'chargeCapacity',
@@ -23,7 +29,7 @@ const START = {
 } as const satisfies Record<Node, keyof Parameters>;
 
 /**
- * A function from parameters to what the log would read. With M the mass of a node, C the liquid's
+ * Four masses in a ring. With M the mass of a node, C the liquid's
  * capacity rate and T_b the node before it:
  *
  *   M dT/dt = C (T_b - T) + heat of that node
@@ -34,9 +40,11 @@ const START = {
  * @throws {@link InvalidInputError} where the drive lacks what the model needs or its time does not rise
  * @source first law on each mass; ε-NTU after Kays & London
  */
-export function simulator(model: RingModel, drive: Drive): Simulator {
-  requireDrive(model, drive);
+function ringSimulator(model: RingModel, drive: Drive): Simulator {
+  requireDrive(drive, needsOf(model, drive));
   const { order } = model;
+  if (new Set(order).size !== 4)
+    throw new InvalidInputError('model.order', 'each of the four masses has one place in the ring');
   const rows = drive.t.length;
   const [charge, pump, front] = [
     order.indexOf('charge'),
@@ -91,6 +99,8 @@ export function simulator(model: RingModel, drive: Drive): Simulator {
       reservoir: of('reservoir'),
       pump: of('pump'),
       front: of('front'),
+      // Nothing lies between the two here.
+      frontIn: of(order[(front + 3) % 4]!),
       chargeAirOut,
     };
   };
@@ -112,30 +122,11 @@ function conductancesOf({ charge, front }: RingModel, drive: Drive) {
   };
 }
 
-function requireDrive(model: RingModel, drive: Drive): void {
-  const { t } = drive;
-  if (t.length < 2) throw new InvalidInputError('log', 'a log needs at least two rows');
-  for (let k = 1; k < t.length; k++) {
-    if (!(t[k]! > t[k - 1]!))
-      throw new InvalidInputError('log.t', `time does not rise at row ${k + 1}`, t[k]);
-  }
-  if (new Set(model.order).size !== 4)
-    throw new InvalidInputError('model.order', 'each of the four masses has one place in the ring');
+function needsOf(model: RingModel, drive: Drive): (keyof Drive)[] {
   const needs: (keyof Drive)[] = ['ambient'];
   if (model.charge.by === 'heat') needs.push('heat');
   else needs.push('chargeAirIn', 'chargeAirRate');
   if (model.front.by !== 'outlet') needs.push('frontAirRate');
   if (drive.liquidRate) needs.push('liquidRate');
-  for (const key of needs) {
-    const column = drive[key] as Float64Array | undefined;
-    if (!column) throw new InvalidInputError(`log.${key}`, 'this model needs it row by row');
-    if (column.length !== t.length)
-      throw new InvalidInputError(`log.${key}`, 'it has another number of rows than the time');
-    const bad = column.findIndex((x) => !Number.isFinite(x));
-    if (bad >= 0)
-      throw new InvalidInputError(
-        `log.${key}`,
-        `it has no number at row ${bad + 1}; what drives the loop must be filled`,
-      );
-  }
+  return needs;
 }

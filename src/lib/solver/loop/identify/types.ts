@@ -1,8 +1,8 @@
 /** Words of finding a loop from its log: what drove it, what was read, what is sought. SI throughout. */
 import type { Quantity } from '../../quantity';
-import type { Arrangement } from '../types';
+import type { Arrangement, Soak } from '../types';
 
-/** The four masses the liquid passes, each well mixed. */
+/** The four masses the liquid passes in a {@link RingModel}, each well mixed. */
 export type Node = 'charge' | 'reservoir' | 'pump' | 'front';
 
 /** In which order it passes them; the last leads to the first. */
@@ -105,6 +105,36 @@ export interface RingModel {
   readonly front: FrontForm;
 }
 
+/**
+ * The loop of the sheets as the warm-up follows it: reservoir, liquid and metal of each core, hoses
+ * between them; soak where it goes in. Both conductances follow their flows: of what the description
+ * gives row by row they are one share throughout.
+ */
+export interface NodeModel {
+  readonly kind: 'nodes';
+  readonly charge:
+    { readonly by: 'heat' } | { readonly by: 'UA'; readonly arrangement: Arrangement };
+  readonly front: { readonly arrangement: Arrangement };
+  readonly soak: Soak;
+  /** Share of the returning liquid that goes straight to the reservoir's outlet. */
+  readonly shortCircuit: number;
+  /** Share of a core's thermal mass that is metal. */
+  readonly metalShare: { readonly charge: number; readonly front: number };
+  /**
+   * Liquid in the runs to and from the front exchanger, J/K; that before the charge cooler is
+   * `pumpCapacity`, a share of it before the pump.
+   */
+  readonly hoses: {
+    readonly transfer: number;
+    readonly back: number;
+    readonly suctionShare: number;
+  };
+  /** The parameters `chargeUA` and `frontUA` hold where the shapes of {@link Drive} are 1. */
+  readonly described: { readonly chargeUA: number; readonly frontUA: number };
+}
+
+export type LogModel = RingModel | NodeModel;
+
 /** What drove the loop, row by row. A row's values hold until the next, or change evenly towards it. */
 export interface Drive {
   /** Rising, s. */
@@ -120,9 +150,23 @@ export interface Drive {
   readonly frontAirRate?: Float64Array;
   /** Capacity rate of the liquid by the logged flow, W/K; else the parameter `capacityRate` holds throughout. */
   readonly liquidRate?: Float64Array;
+  /** Only a {@link NodeModel} asks for the rest. Air of the engine bay, K. */
+  readonly bay?: Float64Array;
+  /** Described UA of each core at the row's flows, over that at the flows the parameters stand for. */
+  readonly chargeShape?: Float64Array;
+  readonly frontShape?: Float64Array;
+  /** Described hA of each core's air side; of the charge cooler's liquid side where heat is stated, W/K. */
+  readonly chargeFilm?: Float64Array;
+  readonly frontFilm?: Float64Array;
+  /**
+   * Power with which the front exchanger's UA and film at the row follow `frontUA`: 1 for one air over the
+   * whole face, off 1 where zones have airs of their own.
+   */
+  readonly frontPower?: Float64Array;
+  readonly frontFilmPower?: Float64Array;
 }
 
-/** What may have been logged: the liquid leaving each mass, and the charge air after the cooler. */
-export type ChannelName = Node | 'chargeAirOut';
+/** What may have been logged: the liquid leaving each mass, into the front exchanger, and the charge air after the cooler. */
+export type ChannelName = Node | 'frontIn' | 'chargeAirOut';
 
 export type Channels = Readonly<Partial<Record<ChannelName, Float64Array>>>;
