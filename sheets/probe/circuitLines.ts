@@ -70,7 +70,10 @@ export function circuitLines({ job, setup, trim }: Study): Line[] {
     formulaLine(
       selfHeatingFormula,
       { P: most.value, delta: job.tolerances.dissipation },
-      { statement: 'How far the probe then reads high' },
+      {
+        statement: 'How far the probe then reads high',
+        why: 'A reader that feeds the probe hard reads its own heat, most of all in still air.',
+      },
     ),
   ];
 }

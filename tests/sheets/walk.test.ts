@@ -8,7 +8,7 @@ import {
   type FormulaLine,
 } from '$lib/solver/formula';
 import { SOURCES } from '$lib/solver/sources';
-import { walkContent, walkLine } from './walk';
+import { walkContent, walkLine, walkTeaching } from './walk';
 
 const temperature = (tex: string) => ({ tex, quantity: 'temperature', name: tex }) as const;
 const heat = { tex: '\\dot Q', quantity: 'heat', name: 'heat' } as const;
@@ -120,6 +120,22 @@ describe('a wrong line is named', () => {
     const off = { ...x, C: x.C * (1 + 1e-5) };
     const unequal = balanceLine({ formula: right, x }, { formula: other, x: off }, words);
     for (const said of complaints(unequal)) expect(said).toContain('the sides differ');
+  });
+  it('a line that does not say why, or whose symbol nobody explains', () => {
+    const said = walkTeaching(formulaLine(right, x, statement)).join('; ');
+    expect(said).toContain('why it matters');
+    expect(said).toContain('nothing explains the conductance “capacity rate”');
+    const told = { ...heat, name: 'heat given off' };
+    const plain = defineFormula({
+      id: 'fake.plain',
+      expr: 'Q',
+      gives: told,
+      terms: { Q: told },
+      source: SOURCES.definition,
+    });
+    expect(walkTeaching(formulaLine(plain, { Q: 1 }, { ...statement, why: 'It warms.' }))).toEqual(
+      [],
+    );
   });
   it('a double id, a result without a number, NaN in a finding', () => {
     const line = formulaLine(right, x, { ...statement, id: 'same' });

@@ -9,6 +9,7 @@ import type { MathNode, Unit } from 'mathjs';
 import { math } from '$lib/math';
 import type { Formula, Line, NamedFunction } from '$lib/solver/formula';
 import { SI_UNIT, type Quantity } from '$lib/solver/quantity';
+import { explain } from '$lib/solver/symbols';
 import { formatQuantity, type Formatted, type UnitSystem } from '$lib/units';
 import type { SheetContent } from '../../sheets/types';
 
@@ -190,11 +191,26 @@ export function walkLine(line: Line, system: UnitSystem): string[] {
   return complaints;
 }
 
+/** Complaints about what a line leaves unsaid: why it matters, or what one of its symbols means. */
+export function walkTeaching(line: Line): string[] {
+  const parts = line.kind === 'formula' ? [line] : [line.left, line.right];
+  const terms = parts.flatMap(({ formula }) => [...Object.values(formula.terms), formula.gives]);
+  if (line.kind === 'balance') terms.push(line.unknown);
+  return [
+    ...(/^\S.*[.?]$/.test(line.why ?? '') ? [] : ['does not say why it matters']),
+    ...terms
+      .filter((term) => explain(term) === undefined)
+      .map(({ quantity, name }) => `nothing explains the ${quantity} “${name}”`),
+  ];
+}
+
 /** Complaints about all a sheet says: lines, and the numbers in its results and findings. */
 export function walkContent({ lines, results, findings }: SheetContent, system: UnitSystem) {
   return [
     ...lines.flatMap((line) =>
-      walkLine(line, system).map((complaint) => `line ${line.id}: ${complaint}`),
+      [...walkLine(line, system), ...walkTeaching(line)].map(
+        (complaint) => `line ${line.id}: ${complaint}`,
+      ),
     ),
     ...twice(lines.map(({ id }) => id)).map((id) => `line ${id}: twice on the sheet`),
     ...twice(results.map(({ id }) => id)).map((id) => `result ${id}: twice on the sheet`),

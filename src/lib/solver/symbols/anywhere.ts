@@ -21,10 +21,25 @@ export const ANYWHERE: Shelf = [
     LINE,
   ],
   [
-    ['what the result must be', 'result with the input as it is', 'result now above its target'],
+    [
+      'target',
+      'what the result must be',
+      'best that this input can do',
+      'what it may cost; negative where more is better',
+      'result with the input as it is',
+      'result with the value found',
+      'result now above its target',
+      'change of the result, by the loop solved anew',
+    ],
     'The result the question is about, against what is wanted of it.',
     ANY,
     'Read as any result of the loop: see the sheet that shows it.',
+  ],
+  [
+    [/^pieces, or lengths, in row \d+$/],
+    'How many of the part the list asks for, or how much of what is sold by length.',
+    ANY,
+    'The parts list of the candidate.',
   ],
   [
     [/^\p{Lu}/u],

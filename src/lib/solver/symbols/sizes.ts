@@ -221,7 +221,13 @@ export const mass: Shelf = [
     'A scale, the part empty.',
   ],
   [
-    ['mass of the parts', 'mass added, parts taken off not counted'],
+    [
+      'mass of the parts',
+      'mass of these parts',
+      'mass added, parts taken off not counted',
+      /^mass of one in row \d+$/,
+      /^sum \d+ above$/,
+    ],
     'What the change weighs.',
     [0, 120 * POUND],
     'A scale, or the parts pages.',
@@ -312,7 +318,7 @@ export const count: Shelf = [
 
 export const money: Shelf = [
   [
-    ['cost of the parts'],
+    ['cost of the parts', 'cost of these parts', /^price of one in row \d+$/, /^sum \d+ above$/],
     'Price of all parts of the change, as typed in.',
     ANY,
     'Parts pages or the quote.',
