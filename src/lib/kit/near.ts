@@ -10,12 +10,22 @@ type Tell = (near: boolean, onPaper: boolean) => void;
 const waiting = new Map<Element, Tell>();
 let observer: IntersectionObserver | undefined;
 
-/** Draw everything for paper, now: nothing scrolls into view there and no next frame comes. */
+/**
+ * Draw everything for paper, now: nothing scrolls into view there and no next frame comes. What waited
+ * for something else to be drawn first is told too.
+ */
 export function drawAll(): void {
-  flushSync(() => {
-    for (const tell of waiting.values()) tell(true, true);
-  });
-  flushSync(doWaiting);
+  const told = new Set<Element>();
+  const fresh = () => [...waiting].filter(([element]) => !told.has(element));
+  for (let next = fresh(); next.length > 0; next = fresh()) {
+    flushSync(() => {
+      for (const [element, tell] of next) {
+        told.add(element);
+        tell(true, true);
+      }
+    });
+    flushSync(doWaiting);
+  }
 }
 
 /** Back to the screen: observing anew makes the observer tell where everything stands. */
