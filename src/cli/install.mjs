@@ -3,7 +3,7 @@
  * Plain Node: this runs before any package is there.
  */
 import { spawnSync } from 'node:child_process';
-import { accessSync, constants, existsSync, readFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { delimiter, join, resolve } from 'node:path';
 
 export const ROOT = resolve(import.meta.dirname ?? '.', '../..');
@@ -61,6 +61,33 @@ export function build() {
   say('Building ...');
   const vite = join(ROOT, 'node_modules/vite/bin/vite.js');
   runQuietly([process.execPath, vite, 'build'], 'the build did not work');
+}
+
+/** What a build is made of. */
+const MADE_OF = [
+  'src',
+  'sheets',
+  'static',
+  'package-lock.json',
+  'vite.config.ts',
+  'svelte.config.js',
+];
+
+/** Whether build/ is there and nothing it is made of was changed since. */
+export function isBuilt() {
+  const page = join(BUILD, 'index.html');
+  return (
+    existsSync(page) && MADE_OF.every((part) => isOlder(join(ROOT, part), statSync(page).mtimeMs))
+  );
+}
+
+/** @param {string} path @param {number} than @returns {boolean} */
+function isOlder(path, than) {
+  const found = statSync(path);
+  return (
+    found.mtimeMs <= than &&
+    (!found.isDirectory() || readdirSync(path).every((name) => isOlder(join(path, name), than)))
+  );
 }
 
 /** Path of a Chromium: the one CHROMIUM names, else the first on the path. @returns {string | null} */

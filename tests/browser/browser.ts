@@ -1,18 +1,8 @@
 /** Chromium for the browser tests and the bench. */
 import { createRequire } from 'node:module';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { ARGS } from '../../src/cli/chromium.mjs';
 import { findChromium } from '../../src/cli/install.mjs';
-
-export const ARGS = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 export async function launch(): Promise<Browser> {
   const executablePath = findChromium();
