@@ -1,6 +1,8 @@
 /** Plots of the choices: one small panel a result, and what is best for the money. */
 import type { Judge } from '$lib/job/assess';
 import { judged } from '$lib/job/assess';
+import type { Tried } from '$lib/job/combine';
+import type { Move } from '$lib/job/moves';
 import type { Limits } from '$lib/job/toLoop';
 import { worthTheirMoney, type UpgradeStudy } from '$lib/job/upgrades';
 import type { Chart } from '$lib/kit';
@@ -32,8 +34,14 @@ const DRAWN: Readonly<Record<string, 'charge' | 'reservoir' | 'zero' | null>> = 
   'mass-added': null,
 };
 
+/** Letters of a label inside the plot. */
+const LABEL = 34;
+
+/** Amounts: drawn from nothing, so that their lengths can be compared. */
+const FROM_NOTHING: readonly string[] = ['recovery-time', 'current', 'mass-added'];
+
 /** Names this long still leave room for the plot. */
-const TICK = 30;
+const TICK = 44;
 
 /** A panel a result: every choice a place, its mark tied to the loop as found. */
 export function panels(choices: readonly Choice[], limits: Limits): Panel[] {
@@ -70,7 +78,7 @@ function panel(choices: readonly Choice[], own: readonly Result[], limits: Limit
     return value === null ? [] : [{ choice, value, place: placeOf(i) }];
   });
   return {
-    x: { name: own[0]!.name, quantity },
+    x: { name: own[0]!.name, quantity, zero: FROM_NOTHING.includes(own[0]!.id) },
     y: { name: '', quantity: 'count', names: choices.map(({ name }) => short(name, TICK)) },
     curves: marked.flatMap(({ choice, value, place }) =>
       from === null || choice.parts === null
@@ -106,9 +114,16 @@ const sideOf = ({ id }: Choice) =>
       : { side: 'found' as const, tone: 'ink' as const };
 
 /** Cost against what it leads to: the best for the money joined, everything tried faint behind it. */
-export function frontChart(choices: readonly Choice[], study: UpgradeStudy, limits: Limits): Chart {
+export function frontChart(
+  choices: readonly Choice[],
+  study: UpgradeStudy,
+  moves: readonly Move[],
+  limits: Limits,
+): Chart {
   const { judge, tried, budget } = study;
   const front = worthTheirMoney(tried);
+  const isAt = (choice: Choice, { cost, T }: Tried) =>
+    costOf(choice) === cost && judged(judge, choice.is) === T;
   const onFront = (cost: number, T: number) =>
     front.some((one) => one.cost === cost && one.T === T);
   return {
@@ -126,24 +141,38 @@ export function frontChart(choices: readonly Choice[], study: UpgradeStudy, limi
       {
         label: 'combination tried',
         tone: 'soft',
-        points: tried.filter(({ cost, T }) => !onFront(cost, T)).map(({ cost, T }) => [cost, T]),
+        points: tried
+          .filter(
+            (one) => !onFront(one.cost, one.T) && !choices.some((choice) => isAt(choice, one)),
+          )
+          .map(({ cost, T }) => [cost, T]),
       },
     ],
-    spots: choices.flatMap((choice) => {
-      const cost = choice.parts === null ? 0 : costOf(choice);
-      const T = judged(judge, choice.is);
-      if (cost === null || T === null) return [];
-      const faint = choice.parts !== null && !onFront(cost, T);
-      return [
-        {
-          label: short(choice.name, 26),
-          x: cost,
-          y: T,
-          ...sideOf(choice),
-          ...(faint && { tone: 'soft' as const }),
-        },
-      ];
-    }),
+    spots: [
+      ...choices.flatMap((choice) => {
+        const cost = choice.parts === null ? 0 : costOf(choice);
+        const T = judged(judge, choice.is);
+        if (cost === null || T === null) return [];
+        const faint = choice.parts !== null && !onFront(cost, T);
+        return [
+          {
+            label: short(choice.name, LABEL),
+            x: cost,
+            y: T,
+            ...sideOf(choice),
+            ...(faint && { tone: 'soft' as const }),
+          },
+        ];
+      }),
+      ...front
+        .filter((one) => one.moves.length > 0 && !choices.some((choice) => isAt(choice, one)))
+        .map((one) => ({
+          label: short(one.moves.map((move) => moves[move]!.name).join(' + '), LABEL),
+          x: one.cost,
+          y: one.T,
+          tone: 'accent' as const,
+        })),
+    ],
     limits: [
       { axis: 'y', at: limits.charge, label: 'limit of the charge air', level: 'act' },
       ...(budget === null

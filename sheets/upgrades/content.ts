@@ -4,7 +4,8 @@ import { judgeOf, type UpgradeStudy } from '$lib/job/upgrades';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import type { ContentOf, SheetContent } from '../types';
 import { asideChoices, choiceOf, choicesOf } from './choice';
-import { budgetFindings, firstFindings, limitFindings, ownFindings } from './findings';
+import { budgetFindings, limitFindings, ownFindings } from './findings';
+import { firstFindings } from './firstFindings';
 import { choiceLines, limitLines } from './lines';
 import { resultsOf } from './results';
 import { stepLines } from './steps';
@@ -47,7 +48,7 @@ function withAll(own: SheetContent, all: Evaluated, study: UpgradeStudy): SheetC
       ...stepLines(study, moves),
     ],
     findings: [
-      ...firstFindings(choicesOf(all, study), study.judge),
+      ...firstFindings(choicesOf(all, study), study, moves),
       ...budgetFindings(study, moves),
       ...own.findings,
     ],

@@ -1,11 +1,11 @@
-/** What the choices mean, in plain words: which to do first, what limits, what is not known. */
+/** What the choices mean, in plain words: what limits, what the budget allows, what is not known. */
 import type { Judge } from '$lib/job/assess';
 import type { Move } from '$lib/job/moves';
 import type { UpgradeStudy } from '$lib/job/upgrades';
 import { LOADS } from '$lib/solver/loop/limitingParts';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import { q, say, type Finding } from '../types';
-import { costOf, costPerDegree, gainOf, takesOff, type Choice } from './choice';
+import { takesOff, type Choice } from './choice';
 import { capital, JUDGED, PART, short } from './words';
 
 /** What limits a side, and what comes next. */
@@ -75,62 +75,6 @@ const TROUBLE = {
   freezes: say`The liquid freezes before the loop settles or the drive ends.`,
 } as const;
 
-/** Which to do first, of all that one could do. */
-export function firstFindings(choices: readonly Choice[], judge: Judge): Finding[] {
-  const candidates = choices.filter(({ parts }) => parts !== null);
-  if (candidates.length === 0) {
-    return [
-      {
-        code: 'no-candidates',
-        level: 'info',
-        sentence: say`Nothing is planned yet. Plan a change beside the loop as found, put it aside, and plan another: every one is then compared here.`,
-      },
-    ];
-  }
-  const priced = candidates.flatMap((choice) => {
-    const per = costPerDegree(choice, judge);
-    return per === null ? [] : [{ choice, per }];
-  });
-  const idle = candidates.filter((choice) => {
-    const gain = gainOf(choice, judge);
-    return gain !== null && !takesOff(gain);
-  });
-  const found: Finding[] = [];
-  const order = priced.sort((a, b) => a.per - b.per);
-  const [first, second] = order;
-  if (first) {
-    found.push({
-      code: 'first',
-      level: 'good',
-      sentence: [
-        ...say`For the money do “${short(first.choice.name, 60)}” first: ${q(costOf(first.choice)!, 'money')} take off ${q(gainOf(first.choice, judge)!, 'temperatureDifference')} ${JUDGED[judge]}, ${q(first.per, 'costPerDegree')}`,
-        ...(second
-          ? say`; then “${short(second.choice.name, 60)}” at ${q(second.per, 'costPerDegree')}.`
-          : ['.']),
-      ],
-    });
-  }
-  const most = candidates
-    .filter((choice) => takesOff(gainOf(choice, judge)))
-    .sort((a, b) => gainOf(b, judge)! - gainOf(a, judge)!)[0];
-  if (most && most !== first?.choice) {
-    found.push({
-      code: 'most',
-      level: 'info',
-      sentence: say`Of the candidates as they stand “${short(most.name, 60)}” takes most off: ${q(gainOf(most, judge)!, 'temperatureDifference')}.`,
-    });
-  }
-  if (idle.length > 0) {
-    const names = idle.map(({ name }) => `“${short(name, 40)}”`).join(', ');
-    found.push({
-      code: 'no-help',
-      level: 'watch',
-      sentence: say`${names} ${idle.length === 1 ? 'takes' : 'take'} nothing off ${JUDGED[judge]}: what ${idle.length === 1 ? 'it mends' : 'they mend'} does not limit there${judge === 'cruise' ? '. Judge them by the pull before saying no' : ''}.`,
-    });
-  }
-  return found;
-}
-
 /** The best that the budget allows. */
 export function budgetFindings(study: UpgradeStudy, moves: readonly Move[]): Finding[] {
   const { best, budget, capped, steps, judge } = study;
@@ -138,7 +82,7 @@ export function budgetFindings(study: UpgradeStudy, moves: readonly Move[]): Fin
   const start = steps[0];
   const last = steps.at(-1);
   if (best && start && last) {
-    const names = best.moves.map((i) => `“${short(moves[i]!.name, 40)}”`).join(' with ');
+    const names = best.moves.map((i) => `“${short(moves[i]!.name, 60)}”`).join(' with ');
     const then = last.limits && last.limits.part;
     found.push({
       code: 'best-within',

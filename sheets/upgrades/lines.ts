@@ -6,7 +6,7 @@ import { formulaLine, type Formula, type FormulaLine, type Line } from '$lib/sol
 import type { Limiting } from '$lib/solver/loop/limiting';
 import * as plan from '$lib/solver/plan/formulas';
 import { gainOf, liquidAddedBy, pumpCurrentOf, takesOff, type Choice } from './choice';
-import { capital, JUDGED, PART } from './words';
+import { JUDGED, PART } from './words';
 
 const SETTLED: Note = {
   code: 'settled',
@@ -66,6 +66,7 @@ function listLines(
       formulaLine(formula, x, {
         id: `${prefix}${word}-rows-${from + 1}`,
         statement: named(`${key === 'price' ? 'Cost' : 'Mass'} of: ${names}`),
+        why: WHY_SUM[key],
       }),
     );
   }
@@ -76,9 +77,15 @@ function listLines(
   const total = formulaLine(sum(some.length), x, {
     id: `${prefix}${word}`,
     statement: named(`${key === 'price' ? 'Cost' : 'Mass'} of all its parts`),
+    why: WHY_SUM[key],
   });
   return { lines: [...some, total], total: total.value };
 }
+
+const WHY_SUM = {
+  price: 'What the customer pays for parts, to be set against the degrees they buy.',
+  mass: 'It rides along for good, mostly ahead of the front axle.',
+} as const;
 
 function currentLines(choice: Choice, prefix: string, named: Named): Line[] {
   const { pumpPower: P, pumpVolts: U, fans: N, fanCurrent: I_f } = choice.is;
@@ -86,7 +93,11 @@ function currentLines(choice: Choice, prefix: string, named: Named): Line[] {
   const pump = formulaLine(
     plan.pumpCurrent,
     { P: P!, U: U! },
-    { id: `${prefix}pump-current`, statement: named('Current of the pump') },
+    {
+      id: `${prefix}pump-current`,
+      statement: named('Current of the pump'),
+      why: 'Fuse, relay and wire are chosen by it, and a bigger pump may need all three.',
+    },
   );
   if (I_f === null) return [pump];
   return [
@@ -112,6 +123,7 @@ function massLines(choice: Choice, m_p: number | null, prefix: string, named: Na
     {
       id: `${prefix}liquid-added`,
       statement: named('Liquid that it adds'),
+      why: 'It slows every rise, and it has to be bought, carried and bled.',
       notes: [
         {
           code: 'volumes',
@@ -126,7 +138,11 @@ function massLines(choice: Choice, m_p: number | null, prefix: string, named: Na
     formulaLine(
       plan.massAdded,
       { m_p, m_l: liquid.value },
-      { id: `${prefix}mass-added`, statement: named('Mass added') },
+      {
+        id: `${prefix}mass-added`,
+        statement: named('Mass added'),
+        why: 'Two changes that cool alike may differ by a heavy tank.',
+      },
     ),
   ];
 }
@@ -150,6 +166,7 @@ function gainLines(
     {
       id: `${prefix}gain`,
       statement: named(`Degrees it takes off the charge air, ${JUDGED[judge]}`),
+      why: 'This is what is bought; set it beside the ± of the loop before paying.',
       notes: [SETTLED],
     },
   );
@@ -173,14 +190,17 @@ const TOLD = 4;
 
 /** What the next size of each part would take off, the greatest first. */
 export const limitLines = ({ T, parts }: Limiting, judge: Judge): Line[] =>
-  parts.slice(0, TOLD).map(({ part, T: T_with }) =>
+  parts.slice(0, TOLD).map(({ part, T: T_with }, i) =>
     formulaLine(
       plan.gainFormula,
       { T_now: T, T_with },
       {
         id: `limit-${part}`,
-        statement: `Degrees that the next size of ${PART[part].name} would take off the charge air, ${JUDGED[judge]}`,
-        why: `${capital(PART[part].more)}: the part that takes most off is the one that limits.`,
+        statement: `Degrees off the charge air, ${JUDGED[judge]}, by ${PART[part].more}`,
+        why:
+          i === 0
+            ? 'The part whose next size takes most off is the one that limits.'
+            : 'Close behind the first, it is the next to limit once that is done.',
         notes: [AGAIN],
       },
     ),

@@ -15,7 +15,7 @@ export interface StepWords {
 /** Each step in a sentence: what is done, what it brings for how much, what limits then. */
 export function stepWords({ steps, judge }: UpgradeStudy, moves: readonly Move[]): StepWords[] {
   return steps.map(({ move, T, limits }, i) => {
-    const then = nowLimits(limits);
+    const then = nowLimits(limits, move === null ? '' : ' then');
     if (move === null) {
       return {
         id: 'start',
@@ -39,12 +39,12 @@ export function stepWords({ steps, judge }: UpgradeStudy, moves: readonly Move[]
 }
 
 /** What limits, and by how much; nothing where no part does. */
-export function nowLimits(limits: Limiting | null): Sentence {
+function nowLimits(limits: Limiting | null, then: string): Sentence {
   if (!limits) return [];
-  if (limits.part === null) return [' No single part limits then.'];
+  if (limits.part === null) return [` No single part limits${then}.`];
   const first = limits.parts.find(({ part }) => part === limits.part)!;
   const { name, verb } = PART[limits.part];
-  return say` ${capital(name)} ${verb} then: the next size takes off ${q(first.gain, 'temperatureDifference')}.`;
+  return say` ${capital(name)} ${verb}${then}: the next size takes off ${q(first.gain, 'temperatureDifference')}.`;
 }
 
 /** The same as lines. */
@@ -58,6 +58,7 @@ export const stepLines = ({ steps, judge }: UpgradeStudy, moves: readonly Move[]
       {
         id: `step-${i}-gain`,
         statement: `Step ${i} of the best within the budget, “${name}”: degrees off the charge air, ${JUDGED[judge]}`,
+        why: 'What this step adds to those before it: the same part brings less once another is in.',
       },
     );
     if (!(gain.value > 0)) return [gain];
@@ -66,7 +67,11 @@ export const stepLines = ({ steps, judge }: UpgradeStudy, moves: readonly Move[]
       formulaLine(
         plan.costPerDegreeFormula,
         { C: cost!, dT: gain.value },
-        { id: `step-${i}-per-degree`, statement: `Step ${i}: cost of each of these degrees` },
+        {
+          id: `step-${i}-per-degree`,
+          statement: `Step ${i}: cost of each of these degrees`,
+          why: 'Where this climbs, the money is better kept.',
+        },
       ),
     ];
   });

@@ -31,7 +31,7 @@ export interface UpgradeStudy {
   readonly limits: readonly (Limiting | null)[];
   readonly tried: readonly Tried[];
   readonly capped: boolean;
-  /** The cheapest within {@link LEAST_GAIN} of the lowest temperature; null: nothing beats doing nothing. */
+  /** The coldest of what is worth its money; null: nothing beats doing nothing. */
   readonly best: Tried | null;
   readonly steps: readonly Step[];
 }
@@ -127,17 +127,22 @@ function kept(job: Job, moves: readonly Move[], asFound: Side) {
   };
 }
 
-/** The cheapest set as good as the best; none where that is doing nothing. */
+/** The last set that is worth its money; none where that is doing nothing. */
 function worthwhile(tried: readonly Tried[]): Tried | null {
-  const front = worthTheirMoney(tried);
-  const lowest = front.at(-1);
-  const best = lowest && front.find(({ T }) => T <= lowest.T + LEAST_GAIN);
+  const best = worthTheirMoney(tried).at(-1);
   return best && best.moves.length > 0 ? best : null;
 }
 
-/** The sets that no cheaper one matches, in order of cost. */
-export const worthTheirMoney = (tried: readonly Tried[]): readonly Tried[] =>
-  nonDominated(tried.map((one) => ({ ...one, result: one.T })));
+/** The sets that no cheaper one matches, in order of cost: each takes off at least {@link LEAST_GAIN} more. */
+export function worthTheirMoney(tried: readonly Tried[]): readonly Tried[] {
+  const front = nonDominated(tried.map((one) => ({ ...one, result: one.T })));
+  const worth: Tried[] = [];
+  for (const one of front) {
+    const last = worth.at(-1);
+    if (!last || one.T <= last.T - LEAST_GAIN) worth.push(one);
+  }
+  return worth;
+}
 
 /** From the loop as found to a set of moves, each time the one that brings most, with what limits then. */
 function stepsTo(

@@ -46,7 +46,7 @@ function leftRoom(ends: readonly [number, number]): number {
 
 /** Names of places in as many lines as they need, in at most a third of the width. */
 function namedTicks(names: readonly string[], width: number) {
-  const room = Math.min(width / 3, 190);
+  const room = Math.min(width * 0.36, 190);
   const lines = names.map((name) => wrap(name, room, TEXT_SIZE));
   const widest = Math.max(...lines.flat().map((line) => textWidth(line, TEXT_SIZE)));
   return { texts: lines.map((own) => own.join('\n')), room: Math.ceil(widest) + 16 };
