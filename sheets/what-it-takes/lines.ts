@@ -70,6 +70,7 @@ function levelLine({ answer, kind }: Study): Line[] {
       {
         id: 'level',
         statement: 'Target: the best this input can do, less what it may cost',
+        why: 'The last degree is the dearest: what may be given up decides how much part is bought.',
         notes: [
           {
             code: 'best',

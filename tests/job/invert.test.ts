@@ -212,6 +212,23 @@ describe('no value can', () => {
     );
   });
 
+  it('a hole between two looks is found and kept out', () => {
+    // No fitting at all lets the liquid through, a pinhole does not: nothing shows it but a look in between.
+    const job = ask(plain, {
+      input: 'hose.back.fittingBore',
+      result: 'flow',
+      kind: 'within',
+      withinShare: '5 %',
+    });
+    const found = answer(job);
+    expect(found.gaps).toHaveLength(1);
+    expect(found.gaps[0]!.gone.code).toBe('no-flow');
+    expect(found.gaps[0]!.from).toBeLessThan(1e-5);
+    expect(resultAt(job, 0)).not.toBeNull();
+    for (const { x, jump } of found.crossings)
+      if (!jump) expect(Math.abs(resultAt(job, x)! / found.level! - 1)).toBeLessThan(1e-6);
+  });
+
   it('a loop that stands still is no answer', () => {
     const still = set(plain, { 'pump.volts': '0 V' });
     const found = answer(ask(still, { input: 'fans.volts', result: 'reservoir' }));

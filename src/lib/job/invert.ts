@@ -2,6 +2,7 @@
  * Which value of one input brings a result to its target, all else as described. The input's whole range
  * is looked at, so that every value is found, turns and places without a solution included.
  */
+import { NoRootError } from '$lib/solver/errors';
 import { spaced } from '$lib/solver/numerics/spaced';
 import {
   crossings,
@@ -128,16 +129,19 @@ export function invert(
   const noise = NOISE[pace] * size;
   const stepped = kind.stepped ?? false;
   const between = input.only ? 'nothing' : stepped ? 'steps' : 'curve';
-  const seen = survey(f, { places, noise, sharp: SHARP[pace], between });
-
   const lower = kind.better === 'lower';
-  const [best, worst] = lower ? [seen.least, seen.greatest] : [seen.greatest, seen.least];
-  const level = best && levelOf(question, best.y, lower);
   const wanted = wantedOf(question, lower, input.only !== undefined);
-  // A count is passed half-way to the next.
-  const cut = level === null || !stepped ? level : level + (wanted === 'above' ? -0.5 : 0.5);
-  const found =
-    cut === null || input.only ? [] : crossings(f, seen, cut, { stepped, noise: size * FLAT });
+  const { seen, best, worst, level, cut, found } = withHoles(f, (holes) => {
+    const all = [...places, ...holes].toSorted((a, b) => a - b);
+    const seen = survey(f, { places: all, noise, sharp: SHARP[pace], between });
+    const [best, worst] = lower ? [seen.least, seen.greatest] : [seen.greatest, seen.least];
+    const level = best && levelOf(question, best.y, lower);
+    // A count is passed half-way to the next.
+    const cut = level === null || !stepped ? level : level + (wanted === 'above' ? -0.5 : 0.5);
+    const found =
+      cut === null || input.only ? [] : crossings(f, seen, cut, { stepped, noise: size * FLAT });
+    return { seen, best, worst, level, cut, found };
+  });
   const meets = cut === null || wanted === 'on' ? [] : stretches(seen, found, cut, wanted, noise);
   const flat = best !== null && worst !== null && Math.abs(best.y - worst.y) <= FLAT * size;
   const answer = flat
@@ -182,6 +186,23 @@ function overdone({ looks, shape }: Survey, best: Look | null, worst: Look | nul
   const there = looks.filter(({ y }) => !Number.isNaN(y));
   const enough = LITTLE * Math.abs(worst.y - best.y);
   return [there[0]!, there.at(-1)!].every(({ y }) => Math.abs(y - best.y) > enough);
+}
+
+/** Holes looked for between two looks that both have a result. */
+const MOST_HOLES = 12;
+
+/** Search again with a place known where, between two looks, there turned out to be no result. */
+function withHoles<T>(f: (x: number) => number, search: (holes: readonly number[]) => T): T {
+  const holes: number[] = [];
+  for (;;) {
+    try {
+      return search(holes);
+    } catch (thrown) {
+      const hole = thrown instanceof NoRootError ? thrown.facts.value : undefined;
+      if (hole === undefined || !Number.isNaN(f(hole)) || holes.length >= MOST_HOLES) throw thrown;
+      holes.push(hole);
+    }
+  }
 }
 
 function levelOf({ kind, result, target, within }: Question, best: number, lower: boolean): number {

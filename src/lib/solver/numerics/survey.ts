@@ -1,4 +1,5 @@
 /** A function looked at over a whole range: where it exists, which way it goes, where it meets a level. */
+import { NoRootError } from '../errors';
 import { maximum } from './maximum';
 import { brent } from './root';
 
@@ -144,6 +145,8 @@ const XTOL = 1e-13;
 /**
  * Every place where the surveyed function crosses `level`, rising. Two crossings between the same two
  * looks are found only where a turn between them was seen.
+ *
+ * @throws {@link NoRootError} with the place as `value`, where between two looks nothing exists: look there
  */
 export function crossings(
   f: (x: number) => number,
@@ -182,7 +185,11 @@ function stepBetween(f: (x: number) => number, p: Look, q: Look, level: number, 
   const above = p.y > level;
   while (b - a > Math.max(xtol, Number.EPSILON) * Math.max(Math.abs(a), Math.abs(b)) * 4) {
     const middle = a + (b - a) / 2;
-    if (f(middle) > level === above) a = middle;
+    const y = f(middle);
+    if (Number.isNaN(y)) {
+      throw new NoRootError(`the function is not a number at ${middle}`, { value: middle });
+    }
+    if (y > level === above) a = middle;
     else b = middle;
   }
   return b;
