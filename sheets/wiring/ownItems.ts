@@ -91,7 +91,8 @@ export function usableSymbols(
     if (name === '' || !outcome.ok) return [];
     const { text, unit } = printAs(outcome.value, outcome.shown, system);
     const means = line.statement || 'of a line of yours';
-    return [{ name, tex: symbolTex(name), means, value: unit ? `${text}\u00a0${unit}` : text }];
+    const value = unit ? `${text}\u00a0${unit}` : text;
+    return [{ name, tex: symbolTex(name), means, value, line: line.id }];
   });
   const theirs = sheetSymbols(found).offered.map(({ name, tex, means, quantity, value }) => ({
     name,

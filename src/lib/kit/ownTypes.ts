@@ -25,8 +25,9 @@ export interface OwnTextItem {
 export interface OwnPhotoItem {
   readonly kind: 'photo';
   readonly id: string;
-  /** Address of the picture; null where it is not here. */
+  /** Address of the picture; null where it is not here, or not yet. */
   readonly src: string | null;
+  readonly coming: boolean;
   readonly width: number;
   readonly height: number;
   readonly caption: string;
@@ -57,6 +58,8 @@ export interface OwnSymbol {
   readonly tex: string;
   readonly means: string;
   readonly value: string;
+  /** The reader's line that gives it; only lines below that one may use it. */
+  readonly line?: string;
 }
 
 export type OwnPart = 'text' | 'caption' | 'statement' | 'symbol' | 'expression' | 'unit';
