@@ -24,7 +24,11 @@ export function circuitLines({ job, setup, trim }: Study): Line[] {
           formulaLine(
             sideBySide,
             { R_1: R_boil, R_2: divider.input },
-            { id: 'boil-at-input', statement: 'Probe at the boil, the input beside it' },
+            {
+              id: 'boil-at-input',
+              statement: 'Probe at the boil, the input beside it',
+              why: 'An input that draws current pulls the reading hot, and a table made without it is off.',
+            },
           ),
         ];
   const R = parallel(R_boil, divider.input);

@@ -132,7 +132,7 @@ export const resistance: Shelf = [
     OHMS,
   ],
   [
-    [/^probe\b/, 'resistance the reader believes'],
+    [/^probe\b/, 'resistance the reader believes', 'the probe’s table'],
     'Resistance of the thermistor: high when cold, low when hot.',
     [100, 30e3],
     PROBE,
@@ -143,6 +143,8 @@ export const resistance: Shelf = [
       'by the boil',
       'by the ice',
       'first resistor',
+      'second resistor',
+      'third resistor',
       'network',
       'one',
       'the other',

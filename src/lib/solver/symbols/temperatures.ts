@@ -150,7 +150,7 @@ export const temperature: Shelf = [
     'In the heading of the table, or on the maker’s sheet.',
   ],
   [
-    ['reader shows', 'temperature shown'],
+    ['reader shows', 'temperature shown', 'temperature'],
     'What the display or log says, right or wrong.',
     [celsius(-20), celsius(120)],
     'Read it off, with the probe in the bath named.',

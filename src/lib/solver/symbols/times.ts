@@ -40,6 +40,12 @@ export const time: Shelf = [
     'A test lamp across the pump and a watch.',
   ],
   [
+    ['± of the watch'],
+    'How well the watch was started and stopped by hand.',
+    [0.1, 2],
+    'Half a second at each end is common.',
+  ],
+  [
     ['gate of the input'],
     'How long the reader counts pulses before it shows a flow.',
     [0.1, 2],
