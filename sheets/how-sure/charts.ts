@@ -7,7 +7,7 @@ import type { Chart, UnitSystem } from '$lib/kit';
 import { marks } from '../bands/keeping';
 import { cumulative } from '$lib/solver/uncertainty/propagate';
 import { studyOf, SUBJECT } from './study';
-import { roughly, wordsOf } from './words';
+import { roughly, shownShare, wordsOf } from './words';
 
 /** Share of the loops that the ± allow below each value; the limit as a line. */
 export function chanceChart(found: Side, candidate: Side | null, id: Studied): Chart {
@@ -64,8 +64,9 @@ export function ambientChart(
   };
 }
 
-/** Inputs shown; the rest is little. */
+/** Inputs shown at most, and the share from which one is: the rest is little. */
 const MOST = 8;
+const LITTLE = 0.005;
 
 /** Shares of the variance, greatest first; both sides beside one another, errors in words. */
 export function shareRows(
@@ -83,16 +84,16 @@ export function shareRows(
     Math.max(...all.filter((d) => d.path === path).map(({ total }) => total));
   return [...new Set(all.map(({ path }) => path))]
     .sort((a, b) => greatest(b) - greatest(a))
+    .filter((path, i) => i === 0 || greatest(path) > LITTLE)
     .slice(0, MOST)
     .map((path) => {
       const [one, other] = [of(found, path), of(candidate, path)];
       const pm = [one, other].flatMap((d) => (d ? [roughly(2 * d[error], system)] : []));
-      // An estimate of next to nothing may fall below nothing; a bar cannot.
       return {
         id: path,
         label: wordsOf(path),
-        found: Math.max(0, one?.[which] ?? 0),
-        ...(both && { candidate: Math.max(0, other?.[which] ?? 0) }),
+        found: shownShare(one?.[which] ?? 0),
+        ...(both && { candidate: shownShare(other?.[which] ?? 0) }),
         remark: `± ${pm.join(' and ')}`,
       };
     });

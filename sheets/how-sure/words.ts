@@ -31,3 +31,9 @@ export function chanceWords(chance: number, system: UnitSystem): string {
   const { text, unit } = formatQuantity(chance, 'percent', system, { decimals: 0 });
   return `${text}\u00a0${unit}`;
 }
+
+/**
+ * A share as a bar shows it: to a tenth of a per cent, which is all its error allows; an estimate of
+ * next to nothing may fall below nothing, a bar cannot.
+ */
+export const shownShare = (share: number): number => Math.round(Math.max(0, share) * 1000) / 1000;

@@ -61,6 +61,10 @@ function endsOf(path: string): readonly [number, number] {
   return field.kind === 'quantity' ? [field.min, field.max] : [-Infinity, Infinity];
 }
 
+/** Inputs for which a ± is stated, whether it can be read or not. */
+export const statedPaths = (sides: readonly Side[]): string[] =>
+  PATHS.filter((path) => sides.some(({ values }) => values[path]!.pmText !== undefined));
+
 /** Inputs with a ± that counts, on any of the sides. */
 export const unsurePaths = (sides: readonly Side[]): string[] =>
   PATHS.filter((path) => sides.some(({ values }) => distributionOf(values[path]!) !== null));
