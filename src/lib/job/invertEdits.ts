@@ -39,6 +39,13 @@ export function roundedInto(
   return near.find((n) => !stretch || (n >= stretch.from && n <= stretch.to)) ?? near[0]!;
 }
 
+/** As near as a value written down can be to the one found. */
+const ALIKE = 1e-3;
+
+/** Whether the input already has the value found. */
+export const isThere = ({ value, present }: Inversion): boolean =>
+  value !== null && Math.abs(value - present.x) <= ALIKE * Math.abs(value);
+
 /** Put the value found on one side into the candidate; a job without one gets one. */
 export function takenOver(job: Job, side: SideId, answer: Inversion): Job {
   const of = evaluate(job)[side];
