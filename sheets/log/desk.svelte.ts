@@ -61,8 +61,10 @@ export class LogDesk {
     this.failed = null;
     this.#file = { blob, name };
     this.reading = { name, size: blob.size, bytes: 0, rows: 0 };
-    const asking = this.#line.ask('open', { file: blob, name, withoutHeader }, (bytes, rows) => {
-      if (this.#asking === asking) this.reading = { name, size: blob.size, bytes, rows };
+    const { size } = blob;
+    const ask = { file: blob, name, size, withoutHeader };
+    const asking = this.#line.ask('open', ask, (bytes, rows) => {
+      if (this.#asking === asking) this.reading = { name, size, bytes, rows };
     });
     this.#asking = asking;
     try {

@@ -16,7 +16,14 @@ export function inputPaths({ values }: Side): InputPaths {
   const choice = (path: string) => values[path]!.choice!;
   const law = choice('probe.law');
   return {
-    first: ['probe.ice', 'probe.boil', 'site.altitude', 'probe.bias', 'probe.stock'],
+    first: [
+      'probe.ice',
+      'probe.boil',
+      'probe.bias',
+      'probe.stock',
+      ...(choice('probe.stock') === 'hand' ? ['probe.hand'] : []),
+      'site.altitude',
+    ],
     baths: [
       'probe.airBy',
       ...(choice('probe.airBy') === 'altitude' ? [] : ['probe.barometer']),
@@ -45,9 +52,7 @@ export function inputPaths({ values }: Side): InputPaths {
       'probe.dissipation',
     ],
     trim: [
-      ...(choice('probe.stock') === 'hand'
-        ? ['probe.hand']
-        : ['probe.stockLow', 'probe.stockHigh']),
+      ...(choice('probe.stock') === 'hand' ? [] : ['probe.stockLow', 'probe.stockHigh']),
       'probe.stockTolerance',
       'probe.keepBias',
       'probe.goodEnough',

@@ -1,7 +1,8 @@
 /** A log opened, looked at, fitted and handed on, as a new user with nothing but a file goes. */
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
-import { visits } from './visit';
+import { press } from './sheet';
+import { go, visits } from './visit';
 
 const visit = visits();
 const PATIENT = { timeout: 60_000 };
@@ -102,21 +103,144 @@ describe('a file that is no log', () => {
   });
 });
 
-describe('a large log', () => {
-  it('never holds the page for long while it is read, and can be stopped', async () => {
+describe('moving about in the curves', () => {
+  const shown = (page: Page) => page.locator('[aria-label="Time axis"] span.num').innerText();
+  const middle = async (page: Page) => {
+    const reader = page.getByRole('slider', { name: 'Read along the time of the log' });
+    await reader.scrollIntoViewIfNeeded();
+    const box = (await reader.boundingBox())!;
+    // Taller than the window: somewhere in what is seen of it.
+    return { x: box.x + box.width / 2, y: Math.max(box.y, 0) + 80 };
+  };
+
+  it('the wheel with Ctrl held zooms about the pointer, and without it leaves the page its scroll', async () => {
     const page = await visit('sheets/log/');
+    await openInvented(page);
+    const { x, y } = await middle(page);
+    const whole = await shown(page);
+    await page.mouse.move(x, y);
+    await page.keyboard.down('Control');
+    for (let i = 0; i < 4; i++) await page.mouse.wheel(0, -120);
+    await page.keyboard.up('Control');
+    await expect.poll(() => shown(page), PATIENT).not.toContain(whole);
+    const [from] = /^[\d:]+/.exec(await shown(page))!;
+    expect(from).not.toBe('0:00');
+    await page.getByRole('button', { name: 'Whole log' }).click();
+    await expect.poll(() => shown(page), PATIENT).toContain(whole.split(',')[0]!);
+  });
+
+  it('two fingers drawn apart zoom in', async () => {
+    const page = await visit('sheets/log/', { width: 390, height: 844 });
+    await openInvented(page);
+    const { x, y } = await middle(page);
+    const whole = await shown(page);
+    const screen = await page.context().newCDPSession(page);
+    await screen.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 2 });
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
+      screen.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints:
+          type === 'touchEnd'
+            ? []
+            : [
+                { x: x - apart, y, id: 1 },
+                { x: x + apart, y, id: 2 },
+              ],
+      });
+    await touch('touchStart', 20);
+    for (let apart = 30; apart <= 120; apart += 10) await touch('touchMove', apart);
+    await touch('touchEnd', 0);
+    await expect.poll(() => shown(page), PATIENT).not.toContain(whole);
+  });
+
+  it('a file dropped on the blank is read', async () => {
+    const page = await visit('sheets/log/');
+    await page.locator('div.drop').evaluate((zone) => {
+      const data = new DataTransfer();
+      const rows = Array.from({ length: 20 }, (_, k) => `${k},${150 + k}`).join('\n');
+      data.items.add(new File([`Time (s),Tank temp (°F)\n${rows}\n`], 'dropped.csv'));
+      zone.dispatchEvent(new DragEvent('dragover', { dataTransfer: data, bubbles: true }));
+      zone.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true }));
+    });
+    await page.getByRole('button', { name: 'These are right' }).click();
+    await page.getByText('dropped.csv').first().waitFor();
+    await page.locator('div.plots svg').first().waitFor();
+  });
+});
+
+describe('a large log', () => {
+  const LONG = 400_000;
+  const long = () => {
     const rows = Array.from(
-      { length: 120_000 },
+      { length: LONG },
       (_, k) => `${k / 10},${6 + (k % 7) / 10},${12 + (k % 3) / 10}`,
     );
-    const text = `Time (s),Coolant flow (gpm),Pump volts (V)\n${rows.join('\n')}\n`;
-    await choose(page, 'long.csv', text);
-    await page.getByRole('button', { name: 'These are right' }).waitFor();
-    await page.getByRole('button', { name: 'These are right' }).click();
+    return `Time (s),Coolant flow (gpm),Pump volts (V)\n${rows.join('\n')}\n`;
+  };
+
+  it('is drawn by a few points for each pixel, one plot in a frame, whatever its length', async () => {
+    const page = await visit('sheets/log/');
+    await choose(page, 'long.csv', long());
+    await page.getByRole('button', { name: 'These are right' }).click(PATIENT);
     await page.locator('div.plots svg').first().waitFor();
-    // Thinned: far fewer points than rows.
-    const path = (await page.locator('div.plots path.line').first().getAttribute('d'))!;
-    expect(path.split('L').length).toBeLessThan(8000);
+    const [points, width] = await page
+      .locator('div.plots path.line')
+      .first()
+      .evaluate((path) => [
+        path.getAttribute('d')!.split('L').length,
+        path.closest('svg')!.clientWidth,
+      ]);
+    // First, least, greatest and last of every two pixels: what one plot draws at once has this bound.
+    expect(points).toBeLessThanOrEqual(2 * width! + 8);
+    expect(points).toBeGreaterThan(100);
+  });
+
+  it('reading it can be stopped; nothing is changed by it', async () => {
+    const page = await visit('sheets/log/');
+    await openInvented(page);
+    const name = 'stopped.csv';
+    // Stopped by the page itself as soon as it can be: a test would come too late.
+    await page.evaluate(() => {
+      new MutationObserver(() => {
+        for (const button of document.querySelectorAll('button'))
+          if (button.textContent?.trim() === 'Stop reading') button.click();
+      }).observe(document.body, { childList: true, subtree: true });
+    });
+    await choose(page, name, long());
+    await page.getByRole('button', { name: 'Stop reading' }).waitFor({ state: 'detached' });
+    expect(await page.getByText(name).count()).toBe(0);
+    expect(await page.locator('div.plots svg').count()).toBeGreaterThan(5);
+  });
+
+  it('a file that claims 5 GB is refused before it is read', async () => {
+    const page = await visit('sheets/log/');
+    await page.locator('div.drop').evaluate((zone) => {
+      const file = new File(['Time (s),Flow (gpm)\n0,6\n1,6\n'], 'huge.csv');
+      Object.defineProperty(file, 'size', { value: 5e9 });
+      // A DataTransfer copies its files and their true size; the event carries this one as it is.
+      const event = new Event('drop', { bubbles: true, cancelable: true });
+      Object.defineProperty(event, 'dataTransfer', { value: { files: [file] } });
+      zone.dispatchEvent(event);
+    });
+    await expect
+      .poll(() => error(page).innerText(), PATIENT)
+      .toMatch(/huge\.csv: 5\.0 GB; at most 500 MB/);
+  });
+});
+
+describe('with nothing but a file', () => {
+  it('an empty job gets from the log to the UA with its ± and to what fell first, in two presses', async () => {
+    const page = await visit('sheets/log/');
+    await go(page, '');
+    await press(page, 'New job');
+    await page.getByRole('heading', { level: 1, name: 'Untitled job' }).waitFor();
+    await go(page, 'sheets/log/');
+    await page.getByRole('button', { name: 'Open the invented log' }).click();
+    await page.getByRole('button', { name: 'These are right' }).click();
+    await expect
+      .poll(() => says(page), { timeout: 120_000 })
+      .toMatch(/Your front exchanger’s UA is [\d,.]+ (\S+ )*± [\d,.]+/);
+    expect(await says(page)).toMatch(/the pump’s flow fell by 3[\d.]+ % .* before volts/);
   });
 });
 

@@ -10,7 +10,7 @@ export const probeTrim: FieldGroup = {
       path: 'probe.stock',
       label: 'Resistors to choose from',
       choices: [
-        { value: 'hand', label: 'those on hand, listed below' },
+        { value: 'hand', label: 'those on hand, listed beneath' },
         { value: 'E12', label: 'E12 series' },
         { value: 'E24', label: 'E24 series' },
         { value: 'E96', label: 'E96 series' },

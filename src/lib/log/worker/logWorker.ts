@@ -40,14 +40,15 @@ async function stoppable<T>(id: number, work: (signal: AbortSignal) => Promise<T
   }
 }
 
-const open = (id: number, { file, name, withoutHeader }: Talk['open']['ask']) =>
+const open = (id: number, { file, name, size, withoutHeader }: Talk['open']['ask']) =>
   stoppable(id, async (signal) => {
     const log = await readFile(file, {
       withoutHeader,
+      claimedSize: size,
       signal,
       progress: ({ bytes, rows }) => send({ id, kind: 'progress', done: bytes, of: rows }),
     });
-    session = new LogSession(log, { name, size: file.size });
+    session = new LogSession(log, { name, size });
     return session.opened();
   });
 

@@ -93,7 +93,11 @@ export interface Paced {
 
 /** Each question with its answer. */
 export interface Talk {
-  open: { ask: { file: Blob; name: string; withoutHeader: boolean }; answer: OpenedLog };
+  open: {
+    /** `size` as the file claims it. */
+    ask: { file: Blob; name: string; size: number; withoutHeader: boolean };
+    answer: OpenedLog;
+  };
   map: { ask: { assigned: readonly Assigned[] }; answer: MappedLog };
   view: { ask: { from: number; to: number; pixels: number }; answer: readonly Seen[] };
   events: { ask: Record<never, never>; answer: readonly FoundEvent[] };
