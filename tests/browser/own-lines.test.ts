@@ -20,6 +20,10 @@ const line = (page: Page, kind: string) => lines(page).locator(`[data-own="${kin
 const written = (page: Page, name: string): Locator =>
   page.getByRole('textbox', { name, exact: true });
 
+/** A busy machine takes its time over a picture. */
+const poll = <T>(read: () => T | Promise<T>, options: { message?: string } = {}) =>
+  expect.poll(read, { timeout: 30_000, ...options });
+
 async function calculation(page: Page, statement: string, expression: string): Promise<void> {
   await press(page, 'Add a calculation');
   await written(page, 'What it finds').fill(statement);
@@ -56,20 +60,20 @@ describe('a calculation', () => {
   it('is worked out over the sheet’s symbols, follows the inputs and is there again', async () => {
     const page = await visit(PLACE);
     await calculation(page, 'Charge heat per degree above ambient', 'Q_c / (T_3 - T_amb)');
-    await expect.poll(() => result(page)).toBeGreaterThan(0);
+    await poll(() => result(page)).toBeGreaterThan(0);
     const before = await result(page);
     await blank(page, 'Ambient air', 'as found').fill('60 °F');
-    await expect.poll(() => result(page)).not.toBe(before);
+    await poll(() => result(page)).not.toBe(before);
     const changed = await result(page);
     await page.reload();
     await drawn(page);
-    await expect.poll(() => result(page)).toBe(changed);
+    await poll(() => result(page)).toBe(changed);
     const us = await line(page, 'calculation').locator('.unit').first().textContent();
     expect(us).toMatch(/Btu/);
     await choose(page, 'Units', 'SI');
-    await expect
-      .poll(() => line(page, 'calculation').locator('.unit').first().textContent())
-      .toMatch(/W\/K/);
+    await poll(() => line(page, 'calculation').locator('.unit').first().textContent()).toMatch(
+      /W\/K/,
+    );
   });
 
   it('says in words what is wrong, at its blank, and reaches nothing outside', async () => {
@@ -92,12 +96,12 @@ describe('a calculation', () => {
       ['Q_c / (T_3 - T_3)', /divides by nought/],
     ] as const) {
       await box.fill(text);
-      await expect.poll(told, { message: text }).toMatch(words);
+      await poll(told, { message: text }).toMatch(words);
       expect(await box.getAttribute('aria-invalid')).toBe('true');
       expect(await box.inputValue()).toBe(text);
     }
     await box.fill('2 * Q_c');
-    await expect.poll(() => box.getAttribute('aria-invalid')).toBeNull();
+    await poll(() => box.getAttribute('aria-invalid')).toBeNull();
     await written(page, 'Unit wanted').fill('gpm');
     await line(page, 'calculation').getByText('The result is a heat flow (W).').first().waitFor();
   });
@@ -115,7 +119,7 @@ describe('a calculation', () => {
     await calculation(page, 'A quarter of it', 'Q_double / 4');
     const of = async (i: number) =>
       readingOf((await lines(page).locator('.value b').nth(i).textContent()) ?? '').value;
-    await expect.poll(() => lines(page).locator('.value b').count()).toBeGreaterThan(1);
+    await poll(() => lines(page).locator('.value b').count()).toBeGreaterThan(1);
     const count = await lines(page).locator('.value b').count();
     // With a candidate each line has two results; the first of each is the loop as found.
     const [twice, quarter] = [await of(0), await of(count / 2)];
@@ -141,12 +145,12 @@ describe('words and photos', () => {
     const numbers = () => lines(page).locator('.number').allTextContents();
     expect(await numbers()).toEqual([String(last + 1), String(last + 2)]);
     await press(page, `Move line ${last + 2} up`);
-    await expect
-      .poll(() => lines(page).locator('[data-own]').first().getAttribute('data-own'))
-      .toBe('calculation');
+    await poll(() => lines(page).locator('[data-own]').first().getAttribute('data-own')).toBe(
+      'calculation',
+    );
     expect(await numbers()).toEqual([String(last + 1), String(last + 2)]);
     await press(page, `Remove line ${last + 1}`);
-    await expect.poll(() => lines(page).locator('[data-own]').count()).toBe(1);
+    await poll(() => lines(page).locator('[data-own]').count()).toBe(1);
     await lines(page).getByText('Fins bent over the lower third.').waitFor();
   });
 
@@ -183,11 +187,11 @@ describe('words and photos', () => {
     expect(stored).toBeLessThan(200_000);
 
     await press(page, /^Remove line/);
-    await expect.poll(() => line(page, 'photo').count()).toBe(0);
+    await poll(() => line(page, 'photo').count()).toBe(0);
     await press(page, 'Undo');
     await photo().waitFor();
     await press(page, 'Redo');
-    await expect.poll(() => line(page, 'photo').count()).toBe(0);
+    await poll(() => line(page, 'photo').count()).toBe(0);
     await go(page, '');
     const without = await saveFile(page);
     expect(JSON.parse(without.text).photos).toEqual({});
@@ -244,7 +248,7 @@ describe('words and photos', () => {
         },
         { kind, bytes },
       );
-      await expect.poll(() => line(page, 'photo').count(), { message: kind }).toBe(before + 1);
+      await poll(() => line(page, 'photo').count(), { message: kind }).toBe(before + 1);
     }
   });
 });
