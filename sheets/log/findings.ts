@@ -165,7 +165,7 @@ function markFindings(record: LogRecord): Finding[] {
       listed([
         ...(outliers > 0 ? [`${outliers} ${outliers === 1 ? 'outlier' : 'outliers'}`] : []),
         ...(stuck > 0
-          ? [`${stuck} ${stuck === 1 ? 'stretch' : 'stretches'} that stand still`]
+          ? [stuck === 1 ? '1 stretch that stands still' : `${stuck} stretches that stand still`]
           : []),
         ...(beyond > 0 ? [`${beyond} beyond what it could read`] : []),
       ]),
