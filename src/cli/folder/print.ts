@@ -20,6 +20,8 @@ interface Wanted {
 
 /** A slow machine takes minutes over a hundred pages, ms. */
 const PATIENCE = 900_000;
+/** Once everything is drawn for paper nothing should be left to wait for, ms. */
+const SETTLES = 120_000;
 
 /** The whole folder, then every sheet by itself. */
 export async function* printFolder({ chromium: executablePath, path, slugs }: Wanted) {
@@ -28,8 +30,7 @@ export async function* printFolder({ chromium: executablePath, path, slugs }: Wa
     const browser = await chromium.launch({ executablePath, args: ARGS });
     try {
       const context = await browser.newContext();
-      // Without a second thread a sheet works out all it shows before it is printed.
-      await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'Worker'));
+      await context.addInitScript({ content: NO_THREADS });
       const page = await context.newPage();
       page.setDefaultTimeout(PATIENCE);
       await openFolder(page, site.url, path);
@@ -42,6 +43,19 @@ export async function* printFolder({ chromium: executablePath, path, slugs }: Wa
     await site.close();
   }
 }
+
+/**
+ * In the page: every other thread fails at once. A sheet then works out all it shows before it is
+ * printed, and nothing that arrives later makes one print differ from another.
+ */
+const NO_THREADS = `globalThis.Worker = class extends EventTarget {
+  constructor() {
+    super();
+    setTimeout(() => this.dispatchEvent(new Event('error')));
+  }
+  postMessage() {}
+  terminate() {}
+};`;
 
 /** Open the job by its file, as a person does, and go to its folder without loading the page anew. */
 async function openFolder(page: Page, url: string, path: string): Promise<void> {
@@ -79,7 +93,10 @@ async function drawn(page: Page): Promise<void> {
     await document.fonts.ready;
     await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
   });
-  await page.waitForFunction(() => !document.querySelector('main progress, main [data-busy]'));
+  const idle = () => !document.querySelector('main progress, main [data-busy]');
+  await page.waitForFunction(idle, undefined, { timeout: SETTLES }).catch(() => {
+    throw new Error('a sheet is still being worked out and cannot be printed.');
+  });
 }
 
 /** A renderer short of memory may fail once. */
