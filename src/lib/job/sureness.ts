@@ -22,7 +22,7 @@ export interface StudySize {
 /** On another thread. */
 export const FULL: StudySize = { draws: 2048, samples: 256, repetitions: 4 };
 /** Where nothing can wait, as on paper. */
-export const AT_ONCE: StudySize = { draws: 256, samples: 16, repetitions: 4 };
+export const AT_ONCE: StudySize = { draws: 256, samples: 16, repetitions: 2 };
 
 /** All sides and all studies draw the same points. */
 export const SEED = 20;
