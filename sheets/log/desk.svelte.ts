@@ -35,7 +35,7 @@ interface Failed {
 export class LogDesk {
   readonly #line = new LogLine();
   #asking: Asking<'open'> | null = null;
-  #search: Asking<'map'> | Asking<'events'> | null = null;
+  #search: Pick<Asking<'map'>, 'stop'> | null = null;
   #fit: FitRun | null = null;
   #file: { readonly blob: Blob; readonly name: string } | null = null;
   #wish: { readonly view: TimeStretch; readonly pixels: number } | null = null;
