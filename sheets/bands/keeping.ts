@@ -6,8 +6,8 @@ import {
   type AmbientBand,
   type DriveBands,
   type HeadBands,
-} from '$lib/job/surenessBands';
-import { unsurePaths } from '$lib/job/surenessInputs';
+} from '$lib/job/sure/surenessBands';
+import { unsurePaths } from '$lib/job/sure/surenessInputs';
 import { Keep } from '$lib/keep';
 import type { Band, SideName } from '$lib/kit';
 import type { BandPoint } from '$lib/solver/uncertainty/band';

@@ -1,7 +1,7 @@
 /** Plots of the cores by their measures. */
 import type { Chart, Spot } from '$lib/kit';
 import { faceVelocityOf, sweptCore } from '$lib/solver/cores/geometry/sweep';
-import type { CoreId } from '$lib/job/coreMeasures';
+import type { CoreId } from '$lib/job/models/coreMeasures';
 import type { MeasuredCore } from './measured';
 
 type SideName = 'found' | 'candidate';

@@ -1,7 +1,13 @@
 /** Both cores of a side as their measures make them. */
-import { byMeasures, CORES, geometryOf, measuredCore, type CoreId } from '$lib/job/coreMeasures';
+import {
+  byMeasures,
+  CORES,
+  geometryOf,
+  measuredCore,
+  type CoreId,
+} from '$lib/job/models/coreMeasures';
 import type { Side } from '$lib/job/evaluate';
-import { ratingOf } from '$lib/job/rating';
+import { ratingOf } from '$lib/job/models/rating';
 import { pressureAtAltitude } from '$lib/solver/air/atmosphere';
 import type { GeometryCore, GeometryPoint } from '$lib/solver/cores/geometry/fromGeometry';
 import type { CoreGeometry } from '$lib/solver/cores/geometry/types';

@@ -1,7 +1,7 @@
 /** What the sheet asks the solver for, once per side; nothing is solved before something is measured. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { toConditions, toReadings } from '$lib/job/toReadings';
+import { toConditions, toReadings } from '$lib/job/models/toReadings';
 import type { Outcome } from '$lib/job/types';
 import { exchangerReading, type ExchangerReading } from '$lib/solver/diagnosis/exchangerReading';
 import { gridKey, gridKnown, keepGrid } from '$lib/solver/diagnosis/grid';

@@ -1,7 +1,7 @@
 /** What the sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { toMeter, type MeterJob } from '$lib/job/toMeter';
+import { toMeter, type MeterJob } from '$lib/job/models/toMeter';
 import type { Outcome } from '$lib/job/types';
 import { kFactor, type KFactor } from '$lib/solver/instruments/meter/kFactor';
 import { slipLine, type SlipLine } from '$lib/solver/instruments/meter/lowFlow';

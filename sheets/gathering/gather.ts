@@ -2,7 +2,7 @@
  * What every sheet of a job says, as plain data: results and findings of both sides. The command line,
  * the folder and its revisions take it from here, so that they tell the same. No screen.
  */
-import type { ResultRow } from '$lib/job/exportCsv';
+import type { ResultRow } from '$lib/job/folder/exportCsv';
 import type { Evaluated } from '$lib/job/evaluate';
 import type { SideId } from '$lib/job/types';
 import { CONTENTS } from '../contents';

@@ -1,6 +1,6 @@
 /** Results of the reader's own calculations, SI, by sheet: only sheets that have some are worked out. */
 import { evaluate, type Side } from '$lib/job/evaluate';
-import { ownCalculations, type OwnCalculated } from '$lib/job/ownCalculation';
+import { ownCalculations, type OwnCalculated } from '$lib/job/own/ownCalculation';
 import type { Job } from '$lib/job/types';
 import { siUnitOf } from '$lib/units/expression';
 import { CONTENTS } from '../contents';

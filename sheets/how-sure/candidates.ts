@@ -1,6 +1,6 @@
 /** Every candidate beside every other: does it meet the limit, does it beat the others. */
 import type { Side } from '$lib/job/evaluate';
-import type { Studied } from '$lib/job/sureness';
+import type { Studied } from '$lib/job/sure/sureness';
 import {
   beats,
   differenceBetween,

@@ -1,7 +1,7 @@
 /** Plots and bars of how sure. */
 import type { Side } from '$lib/job/evaluate';
-import type { AmbientBand } from '$lib/job/surenessBands';
-import { DOUBTED, type Doubts, type Studied } from '$lib/job/sureness';
+import type { AmbientBand } from '$lib/job/sure/surenessBands';
+import { DOUBTED, type Doubts, type Studied } from '$lib/job/sure/sureness';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { Chart, UnitSystem } from '$lib/kit';
 import { marks } from '../bands/keeping';

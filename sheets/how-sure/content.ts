@@ -1,5 +1,5 @@
 /** How sure, as data: results, lines, findings. */
-import { STUDIED, type Sureness } from '$lib/job/sureness';
+import { STUDIED, type Sureness } from '$lib/job/sure/sureness';
 import type { Side } from '$lib/job/evaluate';
 import { dutyOf } from '../wiring/duty';
 import type { ContentOf, Result } from '../types';

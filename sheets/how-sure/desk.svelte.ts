@@ -1,6 +1,6 @@
 /** What of the studies is there, under way, or stopped. One desk for the window: the thread stays warm. */
 import type { Side } from '$lib/job/evaluate';
-import { sidesOf, surenessKey } from '$lib/job/sureness';
+import { sidesOf, surenessKey } from '$lib/job/sure/sureness';
 import type { Job } from '$lib/job/types';
 import type { DutyId } from '$lib/solver/loop/types';
 import { SureLine, type SureWish } from '$lib/workers/sure';

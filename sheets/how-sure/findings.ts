@@ -1,6 +1,6 @@
 /** What the draws mean, in plain words. */
 import type { Side } from '$lib/job/evaluate';
-import { STUDIED, type Doubts, type Sureness } from '$lib/job/sureness';
+import { STUDIED, type Doubts, type Sureness } from '$lib/job/sure/sureness';
 import { q, say, type Finding } from '../types';
 import { meetsLimit, spreadOf, SUBJECT } from './study';
 import { nameOf, WORTH } from './words';

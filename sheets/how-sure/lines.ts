@@ -1,6 +1,6 @@
 /** Lines: the chance counted, how far it can be trusted, what knowing an input would take away. */
 import type { Side } from '$lib/job/evaluate';
-import { STUDIED, type Doubts, type Sureness } from '$lib/job/sureness';
+import { STUDIED, type Doubts, type Sureness } from '$lib/job/sure/sureness';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import { chanceError, chanceFormula, uncertaintyLeft } from '$lib/solver/uncertainty/formulas';
 import { meetsLimit, spreadOf, SUBJECT } from './study';

@@ -9,7 +9,7 @@ import {
   type Doubts,
   type Studied,
   type Sureness,
-} from '$lib/job/sureness';
+} from '$lib/job/sure/sureness';
 import { Keep } from '$lib/keep';
 import type { DutyId } from '$lib/solver/loop/types';
 import { chance, spread, type Spread } from '$lib/solver/uncertainty/propagate';

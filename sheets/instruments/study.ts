@@ -1,9 +1,9 @@
 /** What the sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { toMeter } from '$lib/job/toMeter';
-import { toBarometer } from '$lib/job/toProbe';
-import { toReadings } from '$lib/job/toReadings';
+import { toMeter } from '$lib/job/models/toMeter';
+import { toBarometer } from '$lib/job/models/toProbe';
+import { toReadings } from '$lib/job/models/toReadings';
 import type { Outcome } from '$lib/job/types';
 import { CHANNELS } from '$lib/solver/diagnosis/channels';
 import { heatShare, probeWanted, shareOf } from '$lib/solver/instruments/plan/accuracy';

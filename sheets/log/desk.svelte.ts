@@ -1,8 +1,8 @@
 /** The log open in this window: what was read, how it is mapped, what is in view. The rows stay on its thread. */
 import { setLog } from '$lib/job/edit';
-import { FIT_ROWS, type Span } from '$lib/job/logFit';
-import { keptLevels, keptLog } from '$lib/job/logKeep';
-import type { LogRecord } from '$lib/job/logRecord';
+import { FIT_ROWS, type Span } from '$lib/job/log/logFit';
+import { keptLevels, keptLog } from '$lib/job/log/logKeep';
+import type { LogRecord } from '$lib/job/log/logRecord';
 import type { JobState } from '$lib/job/state.svelte';
 import type { TimeStretch } from '$lib/kit/timePlot/types';
 import { LogError, type LogProblem } from '$lib/log/errors';

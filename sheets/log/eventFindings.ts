@@ -1,7 +1,7 @@
 /** What failed in the log, and what moved first. */
-import { clock } from '$lib/job/logEdits';
-import { channelName } from '$lib/job/logKeep';
-import type { LogChange, LogEventRecord } from '$lib/job/logRecord';
+import { clock } from '$lib/job/log/logEdits';
+import { channelName } from '$lib/job/log/logKeep';
+import type { LogChange, LogEventRecord } from '$lib/job/log/logRecord';
 import { q, say, type Finding, type Sentence } from '../types';
 import type { Study } from './study';
 import { channelQuantity, inSentence } from './words';

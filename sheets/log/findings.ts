@@ -1,7 +1,7 @@
 /** What the log means, in plain words. */
-import { clock } from '$lib/job/logEdits';
-import { channelName } from '$lib/job/logKeep';
-import type { LogFit, LogRecord, LogTrial } from '$lib/job/logRecord';
+import { clock } from '$lib/job/log/logEdits';
+import { channelName } from '$lib/job/log/logKeep';
+import type { LogFit, LogRecord, LogTrial } from '$lib/job/log/logRecord';
 import { q, say, type Finding } from '../types';
 import { eventFindings } from './eventFindings';
 import type { Study } from './study';

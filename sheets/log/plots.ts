@@ -1,7 +1,7 @@
 /** What is in view as groups of curves, one for each kind of quantity; and residuals as charts. */
 import { LOG_CHANNELS, type LogChannel } from '$lib/log/channels';
 import type { Seen } from '$lib/log/worker/messages';
-import type { LogRecord } from '$lib/job/logRecord';
+import type { LogRecord } from '$lib/job/log/logRecord';
 import type { Chart } from '$lib/kit/plot/chart';
 import type { TimeFlag, TimeGroup, TimeSpan } from '$lib/kit/timePlot/types';
 import type { Value } from '$lib/job/values';

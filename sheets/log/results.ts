@@ -1,5 +1,5 @@
 /** Results of the log: what the fit found, what the event took. */
-import type { LogFit } from '$lib/job/logRecord';
+import type { LogFit } from '$lib/job/log/logRecord';
 import { PARAMETERS, type ParameterName } from '$lib/solver/loop/identify/types';
 import type { Result } from '../types';
 import type { Study } from './study';

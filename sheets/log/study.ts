@@ -1,6 +1,6 @@
 /** What the sheet reads out of the record the job keeps. */
 import type { Side } from '$lib/job/evaluate';
-import type { LogChange, LogEstimate, LogEventRecord, LogRecord } from '$lib/job/logRecord';
+import type { LogChange, LogEstimate, LogEventRecord, LogRecord } from '$lib/job/log/logRecord';
 
 /** Means of a steady look at the front exchanger. */
 export interface Looked {

@@ -1,7 +1,7 @@
 /** Rows of the sheet's tables: what the fit found, where it was tried, what an event changed. */
-import { clock } from '$lib/job/logEdits';
-import { channelName } from '$lib/job/logKeep';
-import type { LogEventRecord, LogRecord } from '$lib/job/logRecord';
+import { clock } from '$lib/job/log/logEdits';
+import { channelName } from '$lib/job/log/logKeep';
+import type { LogEventRecord, LogRecord } from '$lib/job/log/logRecord';
 import type { DataRow } from '$lib/kit/dataTable';
 import { difference, spreadText, worded } from '$lib/kit/format';
 import type { UnitSystem } from '$lib/kit/types';

@@ -1,6 +1,6 @@
 /** Names and kinds of what a log and a fit speak of. */
 import { LOG_CHANNELS, type LogChannel } from '$lib/log/channels';
-import { channelName } from '$lib/job/logKeep';
+import { channelName } from '$lib/job/log/logKeep';
 import { PARAMETERS, type ParameterName } from '$lib/solver/loop/identify/types';
 import type { Quantity } from '$lib/solver/quantity';
 

@@ -1,7 +1,7 @@
 /** What the sheet asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { toLot, toProbe, toStock, type ProbeJob } from '$lib/job/toProbe';
+import { toLot, toProbe, toStock, type ProbeJob } from '$lib/job/models/toProbe';
 import type { Outcome } from '$lib/job/types';
 import {
   calibrationPoints,

@@ -1,6 +1,6 @@
 /** Plots of the liquid side: pump against loop, flow against bore, a second pump. */
 import type { Side } from '$lib/job/evaluate';
-import type { HeadBands } from '$lib/job/surenessBands';
+import type { HeadBands } from '$lib/job/sure/surenessBands';
 import type { Chart, Curve, SideName, Spot } from '$lib/kit';
 import { endOfCurve, pumpCurve, systemCurveWithin } from '$lib/solver/hydraulics/curves';
 import { modelIn } from '$lib/solver/hydraulics/pumpInLoop';

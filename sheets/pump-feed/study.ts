@@ -1,7 +1,7 @@
 /** What the sheet of the feed asks the solver for, once per side. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { toFeed } from '$lib/job/toFeed';
+import { toFeed } from '$lib/job/models/toFeed';
 import type { Outcome } from '$lib/job/types';
 import { breakerBehaviour, type BreakerBehaviour } from '$lib/solver/feed/breaker';
 import { relaySharing, type ContactShare } from '$lib/solver/feed/circuit';

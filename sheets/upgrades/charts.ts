@@ -1,10 +1,10 @@
 /** Plots of the choices: one small panel a result, and what is best for the money. */
-import type { Judge } from '$lib/job/assess';
-import { judged } from '$lib/job/assess';
-import type { Tried } from '$lib/job/combine';
-import type { Move } from '$lib/job/moves';
-import type { Limits } from '$lib/job/toLoop';
-import { worthTheirMoney, type UpgradeStudy } from '$lib/job/upgrades';
+import type { Judge } from '$lib/job/upgrades/assess';
+import { judged } from '$lib/job/upgrades/assess';
+import type { Tried } from '$lib/job/upgrades/combine';
+import type { Move } from '$lib/job/upgrades/moves';
+import type { Limits } from '$lib/job/models/toLoop';
+import { worthTheirMoney, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Chart } from '$lib/kit';
 import type { Limit } from '$lib/kit/plot/chart';
 import type { Result } from '../types';

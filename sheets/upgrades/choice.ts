@@ -1,8 +1,8 @@
 /** A choice to be made: the loop as found or one candidate, with what it leads to and what it costs. */
-import { assess, judged, type Assessed, type Judge } from '$lib/job/assess';
+import { assess, judged, type Assessed, type Judge } from '$lib/job/upgrades/assess';
 import type { Evaluated, Side } from '$lib/job/evaluate';
-import { partsList, type PartsList } from '$lib/job/partsList';
-import { candidatesOf, candidateSides, type UpgradeStudy } from '$lib/job/upgrades';
+import { partsList, type PartsList } from '$lib/job/upgrades/partsList';
+import { candidatesOf, candidateSides, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { LEAST_GAIN } from '$lib/solver/loop/limiting';
 import * as plan from '$lib/solver/plan/formulas';
 

@@ -1,6 +1,6 @@
 /** Upgrades compared, as data: results, lines, findings. */
 import type { Evaluated, Side } from '$lib/job/evaluate';
-import { judgeOf, type UpgradeStudy } from '$lib/job/upgrades';
+import { judgeOf, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import type { ContentOf, SheetContent } from '../types';
 import { asideChoices, choiceOf, choicesOf } from './choice';

@@ -1,7 +1,7 @@
 /** The study of the open job on the page: asked for when looked at, told how far, stopped on request. */
-import type { Progress } from '$lib/job/combine';
+import type { Progress } from '$lib/job/upgrades/combine';
 import type { Job } from '$lib/job/types';
-import { upgradesKey } from '$lib/job/upgrades';
+import { upgradesKey } from '$lib/job/upgrades/upgrades';
 import { planInBackground, type PlanRun } from '$lib/workers/plan';
 import { isKnown, keep } from './study';
 

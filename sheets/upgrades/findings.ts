@@ -1,7 +1,7 @@
 /** What the choices mean, in plain words: what limits, what the budget allows, what is not known. */
-import type { Judge } from '$lib/job/assess';
-import type { Move } from '$lib/job/moves';
-import type { UpgradeStudy } from '$lib/job/upgrades';
+import type { Judge } from '$lib/job/upgrades/assess';
+import type { Move } from '$lib/job/upgrades/moves';
+import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { LOADS } from '$lib/solver/loop/limitingParts';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import { q, say, type Finding } from '../types';

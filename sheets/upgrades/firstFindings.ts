@@ -1,7 +1,7 @@
 /** Which of all that could be done to do first, in plain words. */
-import { judged, type Judge } from '$lib/job/assess';
-import type { Move } from '$lib/job/moves';
-import type { UpgradeStudy } from '$lib/job/upgrades';
+import { judged, type Judge } from '$lib/job/upgrades/assess';
+import type { Move } from '$lib/job/upgrades/moves';
+import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import * as plan from '$lib/solver/plan/formulas';
 import { q, say, type Finding } from '../types';
 import { costOf, gainOf, takesOff, type Choice } from './choice';

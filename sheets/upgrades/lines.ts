@@ -1,6 +1,6 @@
 /** Lines of one choice: parts, mass, degrees, and what each degree costs. */
-import type { Judge } from '$lib/job/assess';
-import type { PartRow } from '$lib/job/partsList';
+import type { Judge } from '$lib/job/upgrades/assess';
+import type { PartRow } from '$lib/job/upgrades/partsList';
 import type { Note } from '$lib/solver/errors';
 import { formulaLine, type Formula, type FormulaLine, type Line } from '$lib/solver/formula';
 import type { Limiting } from '$lib/solver/loop/limiting';

@@ -1,8 +1,8 @@
 /** Results of one choice: the rows of the table. */
 import { stateAbove, stateBelow } from '$lib/solver/loop/limits';
-import type { Limits } from '$lib/job/toLoop';
+import type { Limits } from '$lib/job/models/toLoop';
 import { stateWithin } from '$lib/solver/feed/dropAdvice';
-import type { Judge } from '$lib/job/assess';
+import type { Judge } from '$lib/job/upgrades/assess';
 import type { Result } from '../types';
 import {
   costOf,

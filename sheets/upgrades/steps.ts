@@ -1,6 +1,6 @@
 /** The way to the best that the budget allows, step by step. */
-import type { Move } from '$lib/job/moves';
-import type { UpgradeStudy } from '$lib/job/upgrades';
+import type { Move } from '$lib/job/upgrades/moves';
+import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import * as plan from '$lib/solver/plan/formulas';

@@ -1,9 +1,15 @@
 /** The study of a job's candidates, kept by what it depends on. */
 import { Keep } from '$lib/keep';
 import type { Evaluated, Side } from '$lib/job/evaluate';
-import { movesOf } from '$lib/job/moves';
+import { movesOf } from '$lib/job/upgrades/moves';
 import type { Job } from '$lib/job/types';
-import { judgeOf, limitsOf, upgradesKey, upgradeStudy, type UpgradeStudy } from '$lib/job/upgrades';
+import {
+  judgeOf,
+  limitsOf,
+  upgradesKey,
+  upgradeStudy,
+  type UpgradeStudy,
+} from '$lib/job/upgrades/upgrades';
 import type { Limiting } from '$lib/solver/loop/limiting';
 
 const studies = new Keep<UpgradeStudy>(6);

@@ -1,6 +1,6 @@
 /** Parts of a loop in words, as what limits. */
 import type { LimitingPart } from '$lib/solver/loop/limiting';
-import type { Judge } from '$lib/job/assess';
+import type { Judge } from '$lib/job/upgrades/assess';
 
 interface PartWords {
   /** "… limits". */

@@ -1,6 +1,6 @@
 /** Plots of the drive: temperatures and heats over time, what each part holds. */
 import type { Side } from '$lib/job/evaluate';
-import type { DriveBands } from '$lib/job/surenessBands';
+import type { DriveBands } from '$lib/job/sure/surenessBands';
 import type { Chart, Curve, SideName, Spot, Stretch } from '$lib/kit';
 import { storedByPart } from '$lib/solver/loop/drive';
 import { points } from '$lib/solver/loop/history';

@@ -3,7 +3,7 @@ import type { Side } from '$lib/job/evaluate';
 import type { Chart, Curve, Limit, SideName, Stretch } from '$lib/kit';
 import { segmentAt } from '$lib/solver/loop/drive';
 import { bands, eventPoints } from '$lib/solver/loop/events/plots';
-import type { EventDrive } from '$lib/job/toDrive';
+import type { EventDrive } from '$lib/job/models/toDrive';
 import type { EventHistory } from '$lib/solver/loop/events/types';
 import { points } from '$lib/solver/loop/history';
 import { eventsOf } from './eventStudy';

@@ -1,6 +1,6 @@
 /** What happens on the way, and what it does. */
 import type { Side } from '$lib/job/evaluate';
-import type { EventDrive } from '$lib/job/toDrive';
+import type { EventDrive } from '$lib/job/models/toDrive';
 import type { Outcome } from '$lib/job/types';
 import { runningTime } from '$lib/solver/loop/events/formulas';
 import { eventValueAt, happenings } from '$lib/solver/loop/events/plots';

@@ -1,6 +1,6 @@
 /** Lines of the drive with events: the balance with latent heat, the breaker, the times. */
 import type { Side } from '$lib/job/evaluate';
-import type { EventDrive } from '$lib/job/toDrive';
+import type { EventDrive } from '$lib/job/models/toDrive';
 import type { Note } from '$lib/solver/errors';
 import { breakerHeating, breakerTripTime, deratedBreaker } from '$lib/solver/feed/formulas';
 import { breakerTimeConstant } from '$lib/solver/feed/heatFormulas';

@@ -1,6 +1,6 @@
 /** Results of the drive with events. */
 import type { Side } from '$lib/job/evaluate';
-import type { EventDrive } from '$lib/job/toDrive';
+import type { EventDrive } from '$lib/job/models/toDrive';
 import { runningTime } from '$lib/solver/loop/events/formulas';
 import type { EventKind } from '$lib/solver/loop/events/types';
 import { stateBelow } from '$lib/solver/loop/limits';

@@ -1,7 +1,7 @@
 /** The drive with everything that may happen on it: worked out when asked for, kept by what it uses. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { eventDrive, type EventDrive } from '$lib/job/toDrive';
+import { eventDrive, type EventDrive } from '$lib/job/models/toDrive';
 import type { Outcome } from '$lib/job/types';
 import { Keep } from '$lib/keep';
 import type { Keeping } from '$lib/workers/background.svelte';

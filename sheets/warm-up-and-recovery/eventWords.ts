@@ -1,5 +1,5 @@
 /** What happens on a drive, one sentence for each; the longest lists cut short. */
-import type { EventDrive } from '$lib/job/toDrive';
+import type { EventDrive } from '$lib/job/models/toDrive';
 import { happenings } from '$lib/solver/loop/events/plots';
 import type { EventKind, LiquidPart, LoopEvent } from '$lib/solver/loop/events/types';
 import { q, say, type FindingLevel, type Sentence } from '../types';

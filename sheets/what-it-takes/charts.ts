@@ -1,5 +1,5 @@
 /** The result against the input over its range, and the bars beside it. */
-import { clipped, pointsIn, windowOf } from '$lib/job/invertWindow';
+import { clipped, pointsIn, windowOf } from '$lib/job/invert/invertWindow';
 import type { Chart, Curve, Dots, Spot, Stretch } from '$lib/kit';
 import type { Study } from './study';
 import { goneWords, RUNG } from './words';

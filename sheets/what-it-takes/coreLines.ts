@@ -4,7 +4,7 @@ import { ratedConductance } from '$lib/solver/cores/effectivenessFormulas';
 import { effectivenessFromHeat } from '$lib/solver/cores/formulas';
 import { formulaLine, type FormulaLine, type Line } from '$lib/solver/formula';
 import { conductanceByHeight, overPresent } from '$lib/solver/loop/targetFormulas';
-import type { Trial } from '$lib/job/invertResults';
+import type { Trial } from '$lib/job/invert/invertResults';
 import type { Study } from './study';
 
 type CoreName = 'chargeCooler' | 'frontExchanger';

@@ -1,5 +1,5 @@
 /** What of the answers is there, under way, or stopped. One desk for the window: the thread stays warm. */
-import { invertKey } from '$lib/job/invert';
+import { invertKey } from '$lib/job/invert/invert';
 import type { Side } from '$lib/job/evaluate';
 import type { Job } from '$lib/job/types';
 import { SearchLine } from '$lib/workers/search';

@@ -1,5 +1,5 @@
 /** The answer in plain words, why it is so, and what stands in the way next. */
-import { whyFlat } from '$lib/job/invertWhy';
+import { whyFlat } from '$lib/job/invert/invertWhy';
 import { q, say, type Finding, type Sentence } from '../types';
 import { inTheWay } from './inTheWay';
 import type { Study } from './study';

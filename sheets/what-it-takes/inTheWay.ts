@@ -1,5 +1,5 @@
 /** Why the answer is no better, and which part holds the loop next. */
-import type { Rival, Rung } from '$lib/job/invertWhy';
+import type { Rival, Rung } from '$lib/job/invert/invertWhy';
 import { residenceTime } from '$lib/solver/reservoir/pullFormulas';
 import { q, say, type Finding } from '../types';
 import type { Study } from './study';

@@ -1,5 +1,5 @@
 /** Numbered lines: how far off the target is, estimates by hand, and the check at the value found. */
-import type { Rung } from '$lib/job/invertWhy';
+import type { Rung } from '$lib/job/invert/invertWhy';
 import { balanceLine, formulaLine, type Formula, type Line } from '$lib/solver/formula';
 import {
   ambientAllowed,

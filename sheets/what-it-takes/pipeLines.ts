@@ -6,7 +6,7 @@ import { jointResistanceOf } from '$lib/solver/feed/wireFor';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import { flowArea, velocity } from '$lib/solver/hydraulics/hoseFormulas';
 import { settledIn } from '$lib/solver/hydraulics/pumpInLoop';
-import { aroundPulls } from '$lib/job/invertQuestion';
+import { aroundPulls } from '$lib/job/invert/invertQuestion';
 import { dropAtCurrent } from '$lib/solver/loop/targetFormulas';
 import type { Study } from './study';
 

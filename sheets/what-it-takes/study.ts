@@ -1,8 +1,8 @@
 /** The answer of a side, kept by what it depends on, and what is read off it. */
-import { invert, invertKey, trialAt, type Inversion } from '$lib/job/invert';
-import { triedInput, type TriedInput } from '$lib/job/invertInputs';
-import { RESULT_KINDS, type ResultKind } from '$lib/job/invertQuestion';
-import type { Trial } from '$lib/job/invertResults';
+import { invert, invertKey, trialAt, type Inversion } from '$lib/job/invert/invert';
+import { triedInput, type TriedInput } from '$lib/job/invert/invertInputs';
+import { RESULT_KINDS, type ResultKind } from '$lib/job/invert/invertQuestion';
+import type { Trial } from '$lib/job/invert/invertResults';
 import type { Side } from '$lib/job/evaluate';
 import { Keep } from '$lib/keep';
 import { once } from '$lib/once';

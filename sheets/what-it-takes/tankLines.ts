@@ -1,5 +1,5 @@
 /** Lines of the reservoir for several pulls: what it would have to hold, by hand. */
-import { aroundPulls } from '$lib/job/invertQuestion';
+import { aroundPulls } from '$lib/job/invert/invertQuestion';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import { riseAllowed, volumeByRise } from '$lib/solver/loop/targetFormulas';
 import { peakRise } from '$lib/solver/loop/timeFormulas';

@@ -1,7 +1,7 @@
 /** Words for what an answer holds: targets, steps, reasons. */
 import { fieldAt } from '$lib/job/fields';
-import type { Gone } from '$lib/job/invertResults';
-import type { Rung } from '$lib/job/invertWhy';
+import type { Gone } from '$lib/job/invert/invertResults';
+import type { Rung } from '$lib/job/invert/invertWhy';
 import { q, say, type Said, type Sentence } from '../types';
 import { sizeName, type Study } from './study';
 

@@ -4,9 +4,9 @@ import {
   symbolTex,
   type OwnCalculated,
   type OwnOutcome,
-} from '$lib/job/ownCalculation';
-import type { OwnLine } from '$lib/job/ownLines';
-import { sheetSymbols } from '$lib/job/ownSymbols';
+} from '$lib/job/own/ownCalculation';
+import type { OwnLine } from '$lib/job/own/ownLines';
+import { sheetSymbols } from '$lib/job/own/ownSymbols';
 import { difference, worded } from '$lib/kit/format';
 import type { OwnCalculationItem, OwnSide, OwnSymbol } from '$lib/kit/ownTypes';
 import type { SideName } from '$lib/kit/types';

@@ -1,6 +1,6 @@
 /** A job file named on the command line, and how a command refuses. */
 import { readFileSync } from 'node:fs';
-import { readJob, type ReadResult } from '../lib/job/file';
+import { readJob, type ReadResult } from '../lib/job/file/file';
 
 export type JobFileRead =
   | (ReadResult & { readonly ok: true; readonly text: string })

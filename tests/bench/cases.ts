@@ -1,9 +1,9 @@
 /** What the solver's bench runs: an example loop described afresh each time, as after an edit. */
 import { demoJob } from '$lib/job/demo';
 import { evaluate } from '$lib/job/evaluate';
-import { finished } from '$lib/job/sureness';
-import { uncertainOf } from '$lib/job/surenessInputs';
-import { loopModel } from '$lib/job/surenessModel';
+import { finished } from '$lib/job/sure/sureness';
+import { uncertainOf } from '$lib/job/sure/surenessInputs';
+import { loopModel } from '$lib/job/sure/surenessModel';
 import { simulate } from '$lib/solver/loop/events/simulate';
 import { preferredValues } from '$lib/solver/instruments/preferred';
 import { nearestNetworks, stockOf } from '$lib/solver/instruments/probe/trim/search';

@@ -8,7 +8,7 @@ import Papa from 'papaparse';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { demoJob } from '$lib/job/demo';
-import { writeJob } from '$lib/job/file';
+import { writeJob } from '$lib/job/file/file';
 import { BUILD } from '../../src/cli/install.mjs';
 import { PAPERS, readPdf, textOf } from './paper';
 import { blank, press } from './sheet';

@@ -6,8 +6,8 @@ import { describe, expect, it } from 'vitest';
 import { CONTENTS } from '$sheets/contents';
 import { demoJob } from '$lib/job/demo';
 import { evaluate } from '$lib/job/evaluate';
-import { writeJob } from '$lib/job/file';
-import { ownCalculations } from '$lib/job/ownCalculation';
+import { writeJob } from '$lib/job/file/file';
+import { ownCalculations } from '$lib/job/own/ownCalculation';
 
 const solve = (...args: string[]) =>
   spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/solve.ts', ...args], {

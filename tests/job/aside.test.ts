@@ -10,7 +10,7 @@ import {
   takeUp,
 } from '$lib/job/edit';
 import { evaluate, evaluateAside } from '$lib/job/evaluate';
-import { readJob, writeJob } from '$lib/job/file';
+import { readJob, writeJob } from '$lib/job/file/file';
 import { emptyJob, type Job } from '$lib/job/types';
 
 const planned = (job: Job, path: string, text: string) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoJob } from '$lib/job/demo';
 import { evaluate } from '$lib/job/evaluate';
-import { readJob, writeJob } from '$lib/job/file';
+import { readJob, writeJob } from '$lib/job/file/file';
 
 const FAHRENHEIT = (T: number) => (T - 273.15) * 1.8 + 32;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { JobState } from '$lib/job/state.svelte';
-import { jobStore, memoryShelf, type Shelf } from '$lib/job/storage';
+import { jobStore, memoryShelf, type Shelf } from '$lib/job/file/storage';
 import { emptyJob } from '$lib/job/types';
 
 const tab = (shelf: Shelf = memoryShelf()) => new JobState(jobStore(shelf), () => emptyJob('US'));

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '$lib/job/evaluate';
-import { readJob, writeJob } from '$lib/job/file';
+import { readJob, writeJob } from '$lib/job/file/file';
 import { FORMAT_VERSION } from '$lib/job/types';
 
 const PAST = Array.from({ length: FORMAT_VERSION - 1 }, (_, i) => i + 1);

@@ -1,8 +1,8 @@
 /** What the demonstration job keeps of its invented log: found in it as the sheet finds it. */
 import { evaluate, type Side } from '$lib/job/evaluate';
-import { FIT_ROWS, fitLog, type FitWish, type Span } from '$lib/job/logFit';
-import { keptLevels, keptLog } from '$lib/job/logKeep';
-import type { LogRecord } from '$lib/job/logRecord';
+import { FIT_ROWS, fitLog, type FitWish, type Span } from '$lib/job/log/logFit';
+import { keptLevels, keptLog } from '$lib/job/log/logKeep';
+import type { LogRecord } from '$lib/job/log/logRecord';
 import type { Job } from '$lib/job/types';
 import { readLog } from '$lib/log';
 import { LogSession } from '$lib/log/worker/session';

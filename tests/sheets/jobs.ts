@@ -1,7 +1,7 @@
 /** Jobs on which the sheets are tried: the demonstration job, and changes of it that reach other lines. */
 import { readFileSync } from 'node:fs';
 import { applyEdit, setUnits } from '$lib/job/edit';
-import { readJob } from '$lib/job/file';
+import { readJob } from '$lib/job/file/file';
 import type { Job, SideId } from '$lib/job/types';
 
 export const DUTY_IDS = ['traffic', 'cruise', 'pull'] as const;

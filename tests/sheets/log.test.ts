@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { setLog } from '$lib/job/edit';
 import { evaluate } from '$lib/job/evaluate';
-import type { LogRecord } from '$lib/job/logRecord';
+import type { LogRecord } from '$lib/job/log/logRecord';
 import type { Job } from '$lib/job/types';
 import { sentence } from '$lib/kit/format';
 import { content } from '../../sheets/log/content';

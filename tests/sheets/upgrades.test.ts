@@ -2,10 +2,10 @@
 import { describe, expect, it, vi } from 'vitest';
 import { dropCandidate } from '$lib/job/edit';
 import { evaluate, type Evaluated } from '$lib/job/evaluate';
-import { movesOf } from '$lib/job/moves';
-import { takeUpMoves } from '$lib/job/upgradesEdits';
+import { movesOf } from '$lib/job/upgrades/moves';
+import { takeUpMoves } from '$lib/job/upgrades/upgradesEdits';
 import type { Job } from '$lib/job/types';
-import { upgradesKey } from '$lib/job/upgrades';
+import { upgradesKey } from '$lib/job/upgrades/upgrades';
 import { choicesOf } from '../../sheets/upgrades/choice';
 import { frontChart, panels } from '../../sheets/upgrades/charts';
 import { content } from '../../sheets/upgrades/content';

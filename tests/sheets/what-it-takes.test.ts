@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '$lib/job/evaluate';
-import { asked } from '$lib/job/invertEdits';
-import { questionPaths } from '$lib/job/invertQuestion';
+import { asked } from '$lib/job/invert/invertEdits';
+import { questionPaths } from '$lib/job/invert/invertQuestion';
 import type { Job, SideId } from '$lib/job/types';
 import { fieldAt } from '$lib/job/fields';
 import { chartOptions } from '$lib/kit/plot/build';

@@ -2,7 +2,7 @@
 import { accessSync, constants, existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { SHEETS } from '../../../sheets/abouts';
-import { chosenSheets } from '../../lib/job/folderEdits';
+import { chosenSheets } from '../../lib/job/folder/folderEdits';
 import type { Job } from '../../lib/job/types';
 import { BUILD, build, findChromium, isBuilt, say } from '../install.mjs';
 import { fail, readJobFile } from '../jobFile';
@@ -45,7 +45,7 @@ export async function writeFolder(path: string, out: string, noBuild: boolean): 
 
 /** Results and inputs; the work of all sheets is loaded only now. */
 async function writeData(job: Job, out: string): Promise<number> {
-  const { inputsCsv, resultsCsv } = await import('../../lib/job/exportCsv');
+  const { inputsCsv, resultsCsv } = await import('../../lib/job/folder/exportCsv');
   const { evaluate } = await import('../../lib/job/evaluate');
   const { gather, resultRows } = await import('../../../sheets/gathering/gather');
   const { jobReport, jsonText } = await import('../../../sheets/gathering/report');

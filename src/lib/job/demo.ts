@@ -1,6 +1,6 @@
 /** The job shown at the first visit. Its data are invented, and it says so. */
 import demo from '../../../static/demo-job.json';
-import { readJob } from './file';
+import { readJob } from './file/file';
 import type { Job } from './types';
 
 /** A fresh copy of the demonstration job; read like any other file. */

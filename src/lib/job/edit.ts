@@ -2,8 +2,8 @@
 import { checkPlusMinus, checkTyped, copyTyped, sameTyped } from './check';
 import { evaluate } from './evaluate';
 import { FIELDS } from './fields';
-import type { LogRecord } from './logRecord';
-import { MOST_ASIDE } from './schema';
+import type { LogRecord } from './log/logRecord';
+import { MOST_ASIDE } from './file/schema';
 import type {
   Candidate,
   Entries,

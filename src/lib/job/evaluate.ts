@@ -10,11 +10,11 @@ import type {
   WarmUpSolution,
 } from '$lib/solver/loop/types';
 import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
-import { requireMeasures } from './coreMeasures';
-import { requireConsistent } from './consistency';
-import type { LogRecord } from './logRecord';
+import { requireMeasures } from './models/coreMeasures';
+import { requireConsistent } from './models/consistency';
+import type { LogRecord } from './log/logRecord';
 import { problemOf } from './problem';
-import { toLimits, toLoop, toSchedule, toStart, type Limits } from './toLoop';
+import { toLimits, toLoop, toSchedule, toStart, type Limits } from './models/toLoop';
 import type { Candidate, Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
 import { resolve, type Values } from './values';
 

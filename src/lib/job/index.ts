@@ -10,9 +10,9 @@ export type {
   TextField,
 } from './fields';
 export { evaluate, type Evaluated, type Side } from './evaluate';
-export { readJob, writeJob, type ReadResult } from './file';
+export { readJob, writeJob, type ReadResult } from './file/file';
 export { browserJobState, getJob, JobState, setJob, type Notice } from './state.svelte';
-export type { JobCard } from './storage';
+export type { JobCard } from './file/storage';
 export {
   emptyJob,
   type Entry,

@@ -20,13 +20,13 @@ import {
   type Edited,
 } from './edit';
 import { evaluate } from './evaluate';
-import { readJob, writeJob, type ReadResult } from './file';
+import { readJob, writeJob, type ReadResult } from './file/file';
 import { emptyHistory, remember, stepBack, stepForward, type History } from './history';
-import { photosShown } from './ownEdits';
-import type { Photo } from './ownLines';
-import { missingPhotos, PhotoKeep, withPhotos } from './photoKeep';
-import { databasePhotos, memoryPhotos, type PhotoShelf, type PhotosKept } from './photoShelf';
-import { jobIdOfKey, jobStore, memoryShelf, type JobCard, type JobStore } from './storage';
+import { photosShown } from './own/ownEdits';
+import type { Photo } from './own/ownLines';
+import { missingPhotos, PhotoKeep, withPhotos } from './own/photoKeep';
+import { databasePhotos, memoryPhotos, type PhotoShelf, type PhotosKept } from './own/photoShelf';
+import { jobIdOfKey, jobStore, memoryShelf, type JobCard, type JobStore } from './file/storage';
 import { emptyJob, type Job, type SideId, type Typed } from './types';
 
 /** Something to tell the person that belongs to no field. */

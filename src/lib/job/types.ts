@@ -1,9 +1,9 @@
 /** A job: one file that holds a vehicle's loop as found, candidate changes, and the words around them. */
 import type { UnitSystem } from '$lib/units';
-import type { FolderPlan, Revision } from './folderRecord';
-import type { LogRecord } from './logRecord';
-import type { OwnLine, Photo } from './ownLines';
-import type { Part } from './parts';
+import type { FolderPlan, Revision } from './folder/folderRecord';
+import type { LogRecord } from './log/logRecord';
+import type { OwnLine, Photo } from './own/ownLines';
+import type { Part } from './file/parts';
 
 /** Version of the file format this program writes. */
 export const FORMAT_VERSION = 3;

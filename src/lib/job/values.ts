@@ -2,7 +2,7 @@
 import type { DashConvention } from '$lib/units';
 import { checkPlusMinus, checkTyped, type CheckContext, type Checked, type Meaning } from './check';
 import { FIELDS, fieldAt, type FieldSpec } from './fields';
-import { coverageOf } from './plusMinus';
+import { coverageOf } from './sure/plusMinus';
 import type { Entry, Job, Problem, SideId, Spread, TitleKey, Typed } from './types';
 
 export interface Value extends Meaning {

@@ -1,6 +1,6 @@
 /** The page's end of the line to the thread that fits a log. */
-import type { LogEdits } from '$lib/job/logEdits';
-import type { LogFit } from '$lib/job/logRecord';
+import type { LogEdits } from '$lib/job/log/logEdits';
+import type { LogFit } from '$lib/job/log/logRecord';
 import type { Job } from '$lib/job/types';
 import type { FitAnswer, FitAsked, HandAsked } from './logFitMessages';
 

@@ -1,7 +1,7 @@
 /** What passes between the page and the thread that fits a log. */
-import type { LogEdits } from '$lib/job/logEdits';
-import type { Span } from '$lib/job/logFit';
-import type { LogFit } from '$lib/job/logRecord';
+import type { LogEdits } from '$lib/job/log/logEdits';
+import type { Span } from '$lib/job/log/logFit';
+import type { LogFit } from '$lib/job/log/logRecord';
 import type { Job } from '$lib/job/types';
 import type { Paced } from '$lib/log/worker/messages';
 

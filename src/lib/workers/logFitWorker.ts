@@ -1,7 +1,7 @@
 /** The thread that fits a log, or works out what a fit hands on: one question, one answer. To stop it, end the thread. */
 import { evaluate } from '$lib/job/evaluate';
-import { fitLog } from '$lib/job/logFit';
-import { measuredEdits, type LogEdits } from '$lib/job/logEdits';
+import { fitLog } from '$lib/job/log/logFit';
+import { measuredEdits, type LogEdits } from '$lib/job/log/logEdits';
 import { problemOf } from '$lib/job/problem';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { MassesSought } from '$lib/solver/loop/fromLog/types';

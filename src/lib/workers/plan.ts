@@ -1,7 +1,7 @@
 /** The page's end of the line to the thread that compares candidates. */
-import type { Progress } from '$lib/job/combine';
+import type { Progress } from '$lib/job/upgrades/combine';
 import type { Job } from '$lib/job/types';
-import type { UpgradeStudy } from '$lib/job/upgrades';
+import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { PlanAnswer, PlanAsked } from './planMessages';
 
 export interface PlanRun {

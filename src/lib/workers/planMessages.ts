@@ -1,7 +1,7 @@
 /** What passes between the page and the thread that compares candidates. */
 import type { Job } from '$lib/job/types';
-import type { Progress } from '$lib/job/combine';
-import type { UpgradeStudy } from '$lib/job/upgrades';
+import type { Progress } from '$lib/job/upgrades/combine';
+import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 
 export interface PlanAsked {
   readonly job: Job;

@@ -1,5 +1,5 @@
 /** The thread that compares candidates: one job, one study. To stop it, end the thread. */
-import { upgradeStudy } from '$lib/job/upgrades';
+import { upgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { PlanAnswer, PlanAsked } from './planMessages';
 
 /** Between two words about how far it is, ms. */

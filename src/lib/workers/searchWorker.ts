@@ -1,6 +1,6 @@
 /** The thread that solves for a target: one question at a time; to stop it, end the thread. */
 import { evaluate } from '$lib/job/evaluate';
-import { invert } from '$lib/job/invert';
+import { invert } from '$lib/job/invert/invert';
 import type { SearchAnswer, SearchAsked } from './searchMessages';
 
 /** Between two reports of progress, ms. */

@@ -1,5 +1,5 @@
 /** What passes between the page and the thread that draws loops. */
-import type { Doubts, Sureness } from '$lib/job/sureness';
+import type { Doubts, Sureness } from '$lib/job/sure/sureness';
 import type { Job } from '$lib/job/types';
 import type { DutyId } from '$lib/solver/loop/types';
 

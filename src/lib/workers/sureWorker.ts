@@ -1,5 +1,5 @@
 /** The thread that draws loops: works in short spells, so that a newer question or a stop is heard. */
-import { doubts, FULL, sidesOf, sureness, surenessKey } from '$lib/job/sureness';
+import { doubts, FULL, sidesOf, sureness, surenessKey } from '$lib/job/sure/sureness';
 import type { SureAnswer, SureAsked, SureStop } from './sureMessages';
 
 /** Longest spell of work without listening, ms. */

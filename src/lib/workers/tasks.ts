@@ -1,7 +1,7 @@
 /** Work too long for the page's own thread. Each takes one side of a job and gives plain data. */
 import type { Side } from '$lib/job/evaluate';
-import { eventDrive, type EventDrive } from '$lib/job/toDrive';
-import { toConditions } from '$lib/job/toReadings';
+import { eventDrive, type EventDrive } from '$lib/job/models/toDrive';
+import { toConditions } from '$lib/job/models/toReadings';
 import {
   ambientBand,
   driveBands,
@@ -9,7 +9,7 @@ import {
   type AmbientBand,
   type DriveBands,
   type HeadBands,
-} from '$lib/job/surenessBands';
+} from '$lib/job/sure/surenessBands';
 import { faultGrid, type Shown } from '$lib/solver/diagnosis/grid';
 import { suctionPicture, type SuctionPicture } from '$lib/solver/suction/picture';
 

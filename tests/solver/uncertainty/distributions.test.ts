@@ -9,7 +9,7 @@ import {
 } from '$lib/solver/uncertainty/distributions';
 import { InvalidInputError } from '$lib/solver/errors';
 import { propagate, spread } from '$lib/solver/uncertainty/propagate';
-import { finished } from '$lib/job/sureness';
+import { finished } from '$lib/job/sure/sureness';
 
 const run = (inputs: Distribution[], model: (x: Float64Array) => number) =>
   spread(

@@ -1,5 +1,5 @@
 /** A core by ruler: what a parts page or a pair of callipers gives instead of a rating. */
-import type { CoreId } from '../coreMeasures';
+import type { CoreId } from '../models/coreMeasures';
 import type { FieldGroup, FieldSpec, GroupId, QuantityField } from './types';
 
 interface MeasureDefaults {

@@ -40,9 +40,9 @@ export function instrumentShare(
   const at = residuals(channels, drive);
   const off = (column: Float64Array | undefined) => column?.map((T) => T + temperature);
   const cases: readonly (readonly [Channels, Drive])[] = [
-    ...found.channels.map(({ channel }) => offChannel(channels, channel, off)).map(
-      (moved) => [moved, drive] as const,
-    ),
+    ...found.channels
+      .map(({ channel }) => offChannel(channels, channel, off))
+      .map((moved) => [moved, drive] as const),
     [channels, { ...drive, ambient: off(drive.ambient)! }],
     [channels, { ...drive, chargeAirIn: off(drive.chargeAirIn) }],
     [channels, { ...drive, liquidRate: drive.liquidRate?.map((C) => C * (1 + flow)) }],

@@ -1,0 +1,144 @@
+/** What one candidate does, in the numbers a choice is made by. Plain data: it crosses from the other thread. */
+import { deratedRating } from '$lib/solver/feed/breaker';
+import { readAt } from '$lib/solver/loop/history';
+import type { PreparedLoop } from '$lib/solver/loop/prepare';
+import { thermalMass } from '$lib/solver/loop/thermalMass';
+import type { DutyId, Segment, SteadySolution, WarmUpSolution } from '$lib/solver/loop/types';
+import type { Side } from '../evaluate';
+import { toFeed } from '../models/toFeed';
+
+/** Temperatures a choice may be judged by. */
+export type Judge = 'cruise' | 'pull';
+
+export interface Assessed {
+  /** Why the loop could not be solved at all; the rest is then null. */
+  readonly problem: string | null;
+  /** Charge air to the engine, K: settled at cruise; as the last pull of the drive ends; as the segment after it ends. */
+  readonly chargeCruise: number | null;
+  readonly chargePull: number | null;
+  readonly chargeAfter: number | null;
+  /** Reservoir back after the hardest segment, s. */
+  readonly recovery: number | null;
+  readonly tankCruise: number | null;
+  readonly tankPeak: number | null;
+  /** Least over traffic and cruise: m, K, K. */
+  readonly suction: number | null;
+  readonly boiling: number | null;
+  readonly freezing: number | null;
+  /** What fuse or breaker holds, and that less what the pump draws, A. */
+  readonly holds: number | null;
+  readonly feed: number | null;
+  readonly flowCruise: number | null;
+  readonly pumpVolts: number | null;
+  readonly pumpPower: number | null;
+  readonly fans: number;
+  /** One fan, running, A; null: not stated. */
+  readonly fanCurrent: number | null;
+  /** In the whole loop, m³, and its density cold, kg/m³. */
+  readonly liquidVolume: number | null;
+  readonly liquidDensity: number | null;
+  /** Does not settle in traffic or at cruise, or the drive could not be followed to its end. */
+  readonly trouble: 'no-flow' | 'boils' | 'freezes' | null;
+}
+
+/** The last pull of a schedule, by its place; −1: none. */
+export const lastPull = (schedule: readonly Segment[]): number =>
+  schedule.findLastIndex(({ duty }) => duty === 'pull');
+
+/** Charge air as the segment at `index` ends, K; null where the run ended before or the air is not known. */
+export function chargeAtEndOf(
+  run: WarmUpSolution,
+  schedule: readonly Segment[],
+  index: number,
+): number | null {
+  const from = run.segmentStarts[index];
+  const segment = schedule[index];
+  if (from === undefined || !segment) return null;
+  const end = from + segment.duration;
+  // The clock of a run of several segments is a sum; a microsecond is no matter.
+  if (run.endTime < end - 1e-6) return null;
+  return known(readAt(run.history, 'chargeOut', end));
+}
+
+/** Duties that last: a pull held for ever is no margin anyone needs. */
+const LASTING: readonly DutyId[] = ['traffic', 'cruise'];
+
+const known = (value: number | null): number | null =>
+  value !== null && Number.isFinite(value) ? value : null;
+
+/** Work it out for one side. Never throws: what cannot be solved is null. */
+export function assess(side: Side): Assessed {
+  const { prepared, steady, warmUp, request, loop, values } = side;
+  const ready = prepared.ok ? prepared.value : null;
+  const settled = LASTING.flatMap((duty) => {
+    const outcome = steady[duty];
+    return outcome.ok ? [outcome.value] : [];
+  });
+  const cruise = steady.cruise.ok ? steady.cruise.value : null;
+  const run = warmUp.ok ? warmUp.value : null;
+  const schedule = request.ok ? request.value.schedule : [];
+  const pull = lastPull(schedule);
+  const least = (of: (s: SteadySolution) => number) =>
+    settled.length > 0 ? Math.min(...settled.map(of)) : null;
+  const pump = ready && ready.hydraulics.pump;
+  const fanCurrent = values['fans.current']?.si;
+  return {
+    problem: prepared.ok ? null : prepared.problem.message,
+    chargeCruise: known(cruise && cruise.chargeOut),
+    chargePull: run && chargeAtEndOf(run, schedule, pull),
+    chargeAfter: run && pull >= 0 ? chargeAtEndOf(run, schedule, pull + 1) : null,
+    recovery: run && run.recoveryTime,
+    tankCruise: cruise && cruise.temperatures.reservoir,
+    tankPeak: run && run.peakReservoir.value,
+    suction: least(({ margins }) => margins.suction),
+    boiling: least(({ margins }) => margins.boiling),
+    freezing: least(({ margins }) => margins.freezing),
+    ...feedMargin(side, ready),
+    flowCruise: cruise && cruise.operating.flow,
+    pumpVolts: pump && pump.volts,
+    pumpPower: pump && pump.electricPower,
+    fans: loop.fans.volts > 0 ? loop.fans.count : 0,
+    fanCurrent: fanCurrent ?? null,
+    liquidVolume: ready && thermalMass(ready).reduce((sum, part) => sum + part.liquidVolume, 0),
+    // As filled: at ambient temperature.
+    liquidDensity: ready && ready.liquidAt(loop.site.ambientTemperature).rho,
+    trouble: troubleOf(settled, run),
+  };
+}
+
+/** Nulls where the pump stands still. */
+function feedMargin(
+  { values }: Side,
+  ready: PreparedLoop | null,
+): Pick<Assessed, 'holds' | 'feed'> {
+  const pump = ready && ready.hydraulics.pump;
+  if (!pump || !(pump.volts > 0) || !(pump.speedRatio > 0)) return { holds: null, feed: null };
+  const { circuit, breaker } = toFeed(values);
+  const holds = breaker
+    ? deratedRating(breaker.thermal, breaker.ambient)
+    : circuit.protection.rating;
+  return { holds, feed: holds - pump.electricPower / pump.volts };
+}
+
+function troubleOf(
+  settled: readonly SteadySolution[],
+  run: WarmUpSolution | null,
+): Assessed['trouble'] {
+  for (const status of ['no-flow', 'boils', 'freezes'] as const) {
+    if (settled.some((s) => s.status === status)) return status;
+  }
+  return run && run.status !== 'completed' ? run.status : null;
+}
+
+/** The temperature a choice is judged by, without the rest. */
+export function judgedOf(side: Side, judge: Judge): number | null {
+  const { steady, warmUp, request } = side;
+  if (judge === 'cruise') return steady.cruise.ok ? known(steady.cruise.value.chargeOut) : null;
+  if (!warmUp.ok || !request.ok) return null;
+  const { schedule } = request.value;
+  return chargeAtEndOf(warmUp.value, schedule, lastPull(schedule));
+}
+
+/** The same of what was worked out. */
+export const judged = (judge: Judge, a: Assessed): number | null =>
+  judge === 'cruise' ? a.chargeCruise : a.chargePull;
