@@ -1,6 +1,7 @@
 /** Upgrades compared, as data: results, lines, findings. */
 import type { Evaluated, Side } from '$lib/job/evaluate';
 import { judgeOf, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
+import type { Line } from '$lib/solver/formula';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import type { ContentOf, SheetContent } from '../types';
 import { asideChoices, choiceOf, choicesOf } from './choice';
@@ -36,6 +37,9 @@ function contentOf(side: Side, limits: Limiting | null, all?: Evaluated): SheetC
   };
 }
 
+/** A candidate put aside is neither of the two loops that the lines stand for. */
+const apart = (line: Line): Line => (line.kind === 'formula' ? { ...line, apart: true } : line);
+
 function withAll(own: SheetContent, all: Evaluated, study: UpgradeStudy): SheetContent {
   const moves = movesIn(all.job);
   return {
@@ -43,9 +47,9 @@ function withAll(own: SheetContent, all: Evaluated, study: UpgradeStudy): SheetC
     lines: [
       ...own.lines,
       ...asideChoices(all, study).flatMap((choice) =>
-        choiceLines(choice, study.judge, `${choice.id}.`),
+        choiceLines(choice, study.judge, `${choice.id}.`).map(apart),
       ),
-      ...stepLines(study, moves),
+      ...stepLines(study, moves).map(apart),
     ],
     findings: [
       ...firstFindings(choicesOf(all, study), study, moves),

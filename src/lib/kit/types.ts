@@ -72,6 +72,8 @@ interface LineHead {
   readonly statement: string;
   readonly why?: string;
   readonly notes?: readonly NoteItem[];
+  /** About neither side: it says itself what it is about. */
+  readonly apart?: boolean;
 }
 
 export interface FormulaLineItem extends LineHead, Evaluated {

@@ -175,6 +175,8 @@ export interface FormulaLine {
   readonly x: Readonly<Record<string, number>>;
   readonly value: number;
   readonly notes?: readonly Note[];
+  /** About something else than the loop in whose list it stands. */
+  readonly apart?: boolean;
 }
 
 /** A line for what no closed formula gives: the equation solved, both sides at the solution. */

@@ -73,6 +73,11 @@ export function endLabels(
   };
 }
 
+/** So many labels fit into a narrow plot; more of them are numbers there, told in its key. */
+const FEW_LABELS = 4;
+
+export const areNumbered = (spots: readonly Spot[]): boolean => spots.length > FEW_LABELS;
+
 /** Ringed marker of its side, label and both values, each label where it covers the least. */
 export function spotMarks(
   spots: readonly Spot[],
@@ -97,7 +102,8 @@ export function spotMarks(
     const style = SIDE_STYLE[spot.side ?? 'found'];
     const point = { x: [to.x(spot.x)], y: [to.y(spot.y)] };
     // With a key below the plot the values stand there.
-    const lines = compact ? [spot.label] : [spot.label, spotValues(spot, chart, system)];
+    const inKey = areNumbered(spots) ? String(i + 1) : spot.label;
+    const lines = compact ? [inKey] : [spot.label, spotValues(spot, chart, system)];
     const width = Math.max(...lines.map((l) => textWidth(l, TEXT_SIZE))) * 1.06;
     const where = place(at[i]!, { width, height: lines.length * LINE_HEIGHT }, frame, dots, boxes);
     boxes.push(where.box);

@@ -18,6 +18,9 @@ import {
 import { dotted, type Box, type Pixel } from './place';
 import { TEXT_SIZE } from './theme';
 
+/** Height of a line of a named place, in sizes of its text. */
+const TICK_LINE = 1.1;
+
 /** Narrower than this a plot has no room for words at its curves: they go into a key below it. */
 export const COMPACT = 430;
 
@@ -44,10 +47,16 @@ function leftRoom(ends: readonly [number, number]): number {
   return Math.max(MARGIN.left, Math.ceil(Math.max(...widths)) + 16);
 }
 
-/** Names of places in as many lines as they need, in at most a third of the width. */
-function namedTicks(names: readonly string[], width: number) {
+/** Names of places in as many lines as they need and their place has room for, in a third of the width. */
+function namedTicks(names: readonly string[], { width, height }: Size) {
   const room = Math.min(width * 0.36, 190);
-  const lines = names.map((name) => wrap(name, room, TEXT_SIZE));
+  const place = (height - MARGIN.top - MARGIN.bottom) / names.length;
+  const most = Math.max(1, Math.floor(place / (TEXT_SIZE * TICK_LINE)));
+  const lines = names.map((name) => {
+    const own = wrap(name, room, TEXT_SIZE);
+    // The rest of a name is read at its mark.
+    return own.length > most ? [...own.slice(0, most - 1), `${own[most - 1]} …`] : own;
+  });
   const widest = Math.max(...lines.flat().map((line) => textWidth(line, TEXT_SIZE)));
   return { texts: lines.map((own) => own.join('\n')), room: Math.ceil(widest) + 16 };
 }
@@ -69,7 +78,7 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
     [size.height - MARGIN.bottom, MARGIN.top],
     chart.y.domain !== undefined || chart.y.names !== undefined,
   );
-  const named = chart.y.names && namedTicks(chart.y.names, size.width);
+  const named = chart.y.names && namedTicks(chart.y.names, size);
   const left = named ? named.room : leftRoom(yScale.ends);
   const xScale = scaleFor(x.domain, [left, size.width - right], chart.x.domain !== undefined);
   const to: To = { x: x.to, y: y.to };
@@ -130,7 +139,7 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
         label: null,
         ...(named && {
           tickFormat: (place: number) => named.texts[place - 1] ?? '',
-          lineHeight: 1.1,
+          lineHeight: TICK_LINE,
         }),
       }),
       axisTitle(x.label, 'x'),
