@@ -208,7 +208,17 @@ describe('words and photos', () => {
 
     const other = await visit();
     await openFile(other, 'job.json', text);
-    await go(other, PLACE);
+    // A file is read beside the page: going elsewhere before it is there would leave it unread.
+    const jobs = () =>
+      other.evaluate(
+        () => Object.keys(localStorage).filter((key) => key.startsWith('soakline.job.')).length,
+      );
+    await expect.poll(jobs, { timeout: 60_000 }).toBe(2);
+    await other
+      .getByRole('link', { name: /Loop balance/ })
+      .first()
+      .click();
+    await drawn(other);
     await line(other, 'photo').getByRole('img', { name: 'Small tank' }).waitFor();
   });
 
