@@ -110,6 +110,8 @@ describe('on paper', LONG, () => {
       const heads = page.getByRole('list', { name: 'Lines' }).getByRole('heading', { level: 3 });
       // A sheet that searches for a while says so first and has its lines after.
       await heads.first().waitFor({ timeout: 120_000 });
+      const busy = page.locator('main progress, main [data-busy]');
+      await expect.poll(() => busy.count(), { timeout: 120_000, message: sheet.slug }).toBe(0);
       const statements = await heads.allInnerTexts();
       expect(statements.length, sheet.slug).toBeGreaterThan(4);
       const { text } = await expectOnPaper(page, sheet.slug, 'A4');

@@ -2,6 +2,7 @@
 import * as Plot from '@observablehq/plot';
 import type { Level } from '../types';
 import type { Band, Curve, Dots, Limit, Stretch } from './chart';
+import { hatched } from './hatch';
 import { textWidth } from './labels';
 import { ON_LINE, placeOnLine, type Box, type OnLine, type Pixel } from './place';
 import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
@@ -167,12 +168,9 @@ export function stretchMarks(stretch: Stretch, to: To, frame: Frame, px: To): Ma
     ? { x1: [from], x2: [until], y1: [frame.y[0]], y2: [frame.y[1]] }
     : { x1: [frame.x[0]], x2: [frame.x[1]], y1: [from], y2: [until] };
   return [
-    Plot.rect([0], {
-      ...box,
-      fill: stretch.kind === 'outside' ? 'url(#kit-hatch)' : 'var(--ink)',
-      fillOpacity: stretch.kind === 'outside' ? 1 : 0.05,
-      ...(stretch.kind === 'outside' && { stroke: 'var(--hatch)' }),
-    }),
+    ...(stretch.kind === 'outside'
+      ? hatched(box, frame, px)
+      : [Plot.rect([0], { ...box, fill: 'var(--ink)', fillOpacity: 0.05 })]),
     Plot.text([stretch.label], {
       text: [stretch.label],
       x: [across ? (fits ? (from + until) / 2 : Math.min(from, until)) : frame.x[0]],
