@@ -6,12 +6,20 @@ import { Linearised, dot } from './linearised';
 import { lossSum } from './loss';
 import { setUp, within, type SetUp } from './setUp';
 import { dampedStep, fullStep } from './step';
-import type { EndReason, LeastSquaresFit, LeastSquaresOptions, LeastSquaresProblem } from './types';
+import type {
+  EndReason,
+  LeastSquaresFit,
+  LeastSquaresOptions,
+  LeastSquaresProblem,
+  Settle,
+} from './types';
 
 /** Converged: cosine between residuals and every column, step and gain as shares. */
 const LEVEL = 1e-10;
-const STEP = 1e-11;
-const ROUGH = 1e-3;
+const STEP = { start: 1e-3, estimate: 1e-6, exact: 1e-11 } as const satisfies Record<
+  Settle,
+  number
+>;
 const GAIN = 1e-15;
 /** Share of the promised gain that a step must bring. */
 const ACCEPTED = 1e-4;
@@ -35,7 +43,7 @@ export function leastSquares(
   problem: LeastSquaresProblem,
   options: LeastSquaresOptions,
 ): LeastSquaresFit {
-  const run = new Run(setUp(problem, options), options.rough ?? false);
+  const run = new Run(setUp(problem, options), options.settle ?? 'exact');
   return run.result(run.minimise(options.maxSteps ?? 1000, options.cancelled));
 }
 
@@ -48,7 +56,7 @@ class Run {
 
   constructor(
     private readonly setUp: SetUp,
-    private readonly rough: boolean,
+    private readonly settle: Settle,
   ) {
     const r = new Float64Array(setUp.m);
     setUp.problem.residuals(setUp.start, r);
@@ -58,22 +66,26 @@ class Run {
   }
 
   minimise(maxSteps: number, cancelled?: () => boolean): EndReason {
+    const { settle } = this;
     for (;;) {
       if (cancelled?.()) return 'cancelled';
+      let stuck = false;
       if (this.at.slope > LEVEL) {
         if (this.steps >= maxSteps) return 'too-many-steps';
         const outcome = this.advance();
         if (outcome === 'moved') continue;
-        if (outcome === 'stuck' && this.by === 'central') return 'no-better-step';
+        stuck = outcome === 'stuck';
+        if (stuck && this.by === 'central') return 'no-better-step';
       }
-      if (this.rough) return 'converged';
+      if (settle === 'start') return 'converged';
       if (this.setUp.problem.jacobian || this.by === 'central') {
-        this.polish();
+        if (settle === 'exact') this.polish();
         return 'converged';
       }
       this.by = 'central';
       this.damping = DAMPING.afresh;
       this.at = this.linearised(this.at.p, this.at.r);
+      if (settle === 'estimate' && !stuck) return 'converged';
     }
   }
 
@@ -104,9 +116,9 @@ class Run {
         this.damping *= Math.max(1 / 3, 1 - (2 * Math.min(gain, 1.5) - 1) ** 3);
         this.damping = Math.max(this.damping, DAMPING.least);
         this.at = this.linearised(next.p, next.r);
-        return relative <= (this.rough ? ROUGH : STEP) || saved <= GAIN ? 'settled' : 'moved';
+        return relative <= STEP[this.settle] || saved <= GAIN ? 'settled' : 'moved';
       }
-      if (relative <= STEP) return 'settled';
+      if (relative <= STEP.exact) return 'settled';
       this.damping *= growth;
       growth *= 2;
     }

@@ -18,6 +18,12 @@ export type Loss =
   | { readonly kind: 'huber'; readonly scale: number }
   | { readonly kind: 'soft-l1'; readonly scale: number };
 
+/**
+ * `start`: to a thousandth of a parameter, a start for another fit. `estimate`: to a millionth, far below
+ * any deviation, with central differences where it ends. `exact`: to the last digits that differences give.
+ */
+export type Settle = 'start' | 'estimate' | 'exact';
+
 export interface LeastSquaresOptions {
   readonly start: readonly number[];
   /** Bounds of each parameter; they may be infinite. */
@@ -27,8 +33,8 @@ export interface LeastSquaresOptions {
   readonly typical?: readonly number[];
   readonly loss?: Loss;
   readonly maxSteps?: number;
-  /** Stop at a thousandth of a parameter, forward differences throughout: a start for another fit. */
-  readonly rough?: boolean;
+  /** How closely the minimum is sought; `exact` unless told. */
+  readonly settle?: Settle;
   /** Called before each step; true ends the run as it stands. */
   readonly cancelled?: () => boolean;
 }

@@ -102,7 +102,7 @@ export function identify(request: IdentifyRequest): Identified {
       typical: free.map((name) => Math.abs(from[name]) || 1),
       loss: request.loss ?? LOSS,
       maxSteps: 200,
-      rough: !given && round < NOISE_ROUNDS,
+      settle: !given && round < NOISE_ROUNDS ? 'start' : 'estimate',
       cancelled: request.cancelled,
     });
     if (fit.reason === 'cancelled') break;

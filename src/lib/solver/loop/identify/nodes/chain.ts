@@ -33,15 +33,29 @@ export interface ChainRates {
   shortCircuit: number;
 }
 
-/** Longest share of the fastest time constant in one part of a row. */
-const REACH = 0.5;
+/** Most of the fastest time constants in one part of a row: beyond it the terms grow before they fall. */
+const REACH = 4;
 const MOST_PARTS = 20_000;
-/** Terms of the series: at that reach the next one is below 1e-9 of the first, far below any noise, and smooth. */
-const TERMS = 9;
+/** The first term left out, as a share of the first: so small that a fit's differences do not see where it changes. */
+const LEFT_OUT = 1e-11;
+const MOST_TERMS = 32;
+/** How far each number of terms reaches: z where z^(n+1) / (n+1)! is what may be left out. */
+const REACH_OF_TERMS = Float64Array.from({ length: MOST_TERMS }, (_, n) => {
+  let logFactorial = 0;
+  for (let k = 2; k <= n + 1; k++) logFactorial += Math.log(k);
+  return Math.exp((Math.log(LEFT_OUT) + logFactorial) / (n + 1));
+});
+
+/** Terms of the series for a part of so many of the fastest time constants. */
+function termsFor(z: number): number {
+  let n = 2; // the slope of what drives enters in the second
+  while (n < MOST_TERMS - 1 && REACH_OF_TERMS[n]! < z) n++;
+  return n;
+}
 
 /**
  * Advance `x` over `h` by the Taylor series of the exact solution, in parts short enough for it to
- * converge at once: x^(1) = A x + b + c t, x^(2) = A x^(1) + c, x^(k+1) = A x^(k). Written out because a
+ * converge soon: x^(1) = A x + b + c t, x^(2) = A x^(1) + c, x^(k+1) = A x^(k). Written out because a
  * fit runs it a million times.
  * @returns false where the rates are so fast that the row would take too long
  */
@@ -55,6 +69,7 @@ export function advanceChain(rates: ChainRates, h: number, x: Float64Array): boo
   const parts = Math.max(1, Math.ceil((fastest * h) / REACH));
   if (!(parts <= MOST_PARTS)) return false;
   const s = h / parts;
+  const terms = termsFor(fastest * s);
   const [o0, o1, o2, o3, o4] = [own[0]! * s, own[1]! * s, own[2]! * s, own[3]! * s, own[4]! * s];
   const [o5, o6, o7, o8, o9] = [own[5]! * s, own[6]! * s, own[7]! * s, own[8]! * s, own[9]! * s];
   const [p0, p1, p2, p3, p4] = [
@@ -89,7 +104,7 @@ export function advanceChain(rates: ChainRates, h: number, x: Float64Array): boo
     let y7 = o7 * x7 + p7 * x6 + (b[7]! + c[7]! * t) * s;
     let y8 = o8 * x8 + p8 * x2 + (b[8]! + c[8]! * t) * s;
     let y9 = o9 * x9 + p9 * x5 + (b[9]! + c[9]! * t) * s;
-    for (let k = 2; k <= TERMS; k++) {
+    for (let k = 2; k <= terms; k++) {
       x0 += y0;
       x1 += y1;
       x2 += y2;
