@@ -138,31 +138,6 @@ function outsideWords(
   return `${show(si)} is outside ${show(min)} to ${show(max)}.`;
 }
 
-/** Uncertainty of a value, SI half width: in its own unit, or in per cent of it. */
-export function checkPlusMinus(
-  field: QuantityField,
-  typed: string,
-  si: number,
-  units: UnitSystem,
-): { ok: true; si: number; typed: string } | { ok: false; message: string } {
-  const text = typed.replace(/^\s*±\s*/, '');
-  const relative = field.quantity !== 'percent' && field.quantity !== 'ratio' && /%\s*$/.test(text);
-  const parsed = parseQuantity(text, relative ? 'percent' : differenceOf(field.quantity), {
-    system: units,
-  });
-  if (!parsed.ok) return { ok: false, message: parsed.message };
-  const half = relative ? parsed.si * Math.abs(si) : parsed.si;
-  if (half < 0) return { ok: false, message: 'An uncertainty cannot be negative.' };
-  return { ok: true, si: half, typed: parsed.text };
-}
-
-const differenceOf = (quantity: Quantity): Quantity =>
-  quantity === 'temperature' || quantity === 'absoluteTemperature'
-    ? 'temperatureDifference'
-    : quantity === 'pressure'
-      ? 'pressureDrop'
-      : quantity;
-
 /** Sizes whose bore is known by both conventions. */
 const DASH_TABLE: readonly DashSize[] = [4, 6, 8, 10, 12, 16, 20, 24].map((dash) => ({
   dash,

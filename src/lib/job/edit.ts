@@ -1,5 +1,5 @@
 /** Changes to a job. Each returns a new job; nothing typed is ever lost. */
-import { checkPlusMinus, checkTyped, copyTyped, sameTyped } from './check';
+import { checkTyped, copyTyped, sameTyped } from './check';
 import { evaluate } from './evaluate';
 import { FIELDS } from './fields';
 import type { LogRecord } from './log/logRecord';
@@ -14,6 +14,7 @@ import type {
   TitleKey,
   Typed,
 } from './types';
+import { checkPlusMinus } from './sure/halfWidths';
 import { contextOf, own, resolve } from './values';
 
 export interface Edited {

@@ -1,8 +1,9 @@
 /** From the texts of a job to the values its models take. */
 import type { DashConvention } from '$lib/units';
-import { checkPlusMinus, checkTyped, type CheckContext, type Checked, type Meaning } from './check';
+import { checkTyped, type CheckContext, type Checked, type Meaning } from './check';
 import { FIELDS, fieldAt, type FieldSpec } from './fields';
-import { coverageOf } from './sure/plusMinus';
+import { checkPlusMinus } from './sure/halfWidths';
+import { coverageOf, uneven } from './sure/plusMinus';
 import type { Entry, Job, Problem, SideId, Spread, TitleKey, Typed } from './types';
 
 export interface Value extends Meaning {
@@ -12,8 +13,9 @@ export interface Value extends Meaning {
   readonly assumed: boolean;
   /** What the reader must be told: a unit assumed, a dash size interpreted. */
   readonly note?: string;
-  /** Half width of the uncertainty, SI. */
+  /** Half width of the uncertainty, SI; upwards, where {@link pmDown} differs from it. */
   readonly pm?: number;
+  readonly pmDown?: number;
   readonly pmText?: string;
   readonly pmMessage?: string;
   /** What kind of statement the ± is; absent: two standard deviations. */
@@ -132,5 +134,9 @@ function plusMinus(field: FieldSpec, entry: Entry, si: number | undefined, conte
   const coverage = coverageOf(entry, context.units);
   const said = { pmText: entry.pm, ...coverage };
   if (!checked.ok) return { ...said, pmMessage: checked.message };
-  return coverage.kMessage === undefined ? { ...said, pm: checked.si } : said;
+  const { up, down } = checked.half;
+  const refused = up === down ? null : uneven(coverage.spread);
+  if (refused) return { ...said, pmMessage: refused };
+  if (coverage.kMessage !== undefined) return said;
+  return { ...said, pm: up, ...(up !== down && { pmDown: down }) };
 }

@@ -14,8 +14,8 @@ export const SPREAD_KINDS: readonly KindWords[] = [
   { value: 'interval', label: 'anywhere within, none likelier', printed: 'anywhere within' },
   {
     value: 'triangular',
-    label: 'most likely in the middle, never beyond',
-    printed: 'most likely in the middle',
+    label: 'most likely at the value, never beyond',
+    printed: 'most likely at the value',
   },
   { value: 'calibration', label: 'from a calibration, k =', printed: 'calibration' },
 ];
@@ -23,11 +23,14 @@ export const SPREAD_KINDS: readonly KindWords[] = [
 /** Coverage factor where none is stated. */
 export const USUAL_K = '2';
 
-/** A ± with its kind, as one text: `± 2 °F, anywhere within`. */
+/** A ± with its kind, as one text: `± 2 °F, anywhere within`, `+3 °F / −1 °F, most likely at the value`. */
 export function plusMinusWords({ plusMinus, spread, k }: FieldNotes): string {
   if (!plusMinus) return '';
   const { printed } = SPREAD_KINDS.find(({ value }) => value === (spread ?? 'normal'))!;
   const factor =
     spread === 'calibration' ? `k = ${(k || USUAL_K).replace(/^\s*k\s*=?\s*/i, '')}` : '';
-  return [`± ${plusMinus.replace(/^\s*± */, '')}`, printed, factor].filter(Boolean).join(', ');
+  const bare = plusMinus.replace(/^\s*± */, '');
+  // One that says up and down needs no ± before it.
+  const half = /^[+−-]/.test(bare) ? bare : `± ${bare}`;
+  return [half, printed, factor].filter(Boolean).join(', ');
 }

@@ -43,6 +43,73 @@ describe('standard uncertainty of ± 2 K by its kind', () => {
   });
 });
 
+describe('a ± that is wider one way', () => {
+  const uneven = (text: string, kind: (typeof SPREADS)[number] = 'interval') =>
+    valueOf(setSpread(setPm(hot, 'asFound', PATH, text).job, 'asFound', PATH, kind));
+  it.each([
+    ['+5.4 °F / −1.8 °F', 3, 1],
+    ['+5.4 / −1.8 °F', 3, 1],
+    ['-1.8, +5.4 °F', 3, 1],
+    ['+3 K −1 K', 3, 1],
+    ['+0 / -1 K', 0, 1],
+  ])('“%s” is %s K up and %s K down', (text, up, down) => {
+    const { pm, pmDown, pmMessage } = uneven(text);
+    expect(pmMessage).toBeUndefined();
+    expect(pm).toBeCloseTo(up, 9);
+    expect(pmDown).toBeCloseTo(down, 9);
+  });
+  it('counts by JCGM 100:2008, 4.3.8: (b+ + b−) / √12; as a triangle by its moments', () => {
+    expect(standardUncertainty(uneven('+3 K / −1 K'))).toBeCloseTo(4 / Math.sqrt(12), 9);
+    // Variance of a triangle from a to b with its peak at c: (a² + b² + c² − ab − ac − bc) / 18; here −1, 3, 0.
+    expect(standardUncertainty(uneven('+3 K / −1 K', 'triangular'))).toBeCloseTo(
+      Math.sqrt((1 + 9 + 3) / 18),
+      9,
+    );
+  });
+  it('lies between its own bounds, likeliest at the value', () => {
+    const { si } = valueOf(hot);
+    const d = distributionOf(uneven('+3 K / −1 K', 'triangular'))!;
+    expect(d).toMatchObject({ kind: 'triangular', mode: si });
+    if (d.kind !== 'triangular') return;
+    expect(d.high - si!).toBeCloseTo(3, 9);
+    expect(si! - d.low).toBeCloseTo(1, 9);
+  });
+  it('equal both ways is a plain ±', () => {
+    const value = uneven('+2 K / −2 K', 'normal');
+    expect(value.pmText).toBe('2 K');
+    expect(value.pm).toBeCloseTo(2, 9);
+    expect(value.pmDown).toBeUndefined();
+  });
+  it.each(['normal', 'calibration'] as const)('is refused as %s until it has bounds', (kind) => {
+    const value = uneven('+3 K / −1 K', kind);
+    expect(value.pmMessage).toContain('how the value lies');
+    expect(value.pmText).toBe('+3 K / −1 K');
+    expect(distributionOf(value)).toBeNull();
+  });
+  it.each([
+    ['+3 / +1 K', /one half width up and one down/],
+    ['+3 K / −x', /./],
+    ['+a / −1 K', /./],
+    ['+3 gpm / −1 K', /./],
+  ])('“%s” is refused with a reason, its text kept', (text, says) => {
+    const value = uneven(text);
+    expect(value.pmMessage).toMatch(says);
+    expect(value.pmText).toBe(text);
+    expect(value.pm).toBeUndefined();
+  });
+  it('per cent of the value each way', () => {
+    const job = setSpread(
+      setPm(emptyJob(), 'asFound', 'pump.electricPower', '+10 / −5 %').job,
+      'asFound',
+      'pump.electricPower',
+      'interval',
+    );
+    const { si, pm, pmDown } = resolve(job, 'asFound').values['pump.electricPower']!;
+    expect(pm! / si!).toBeCloseTo(0.1, 12);
+    expect(pmDown! / si!).toBeCloseTo(0.05, 12);
+  });
+});
+
 describe('a coverage factor that is none', () => {
   const certified = setSpread(hot, 'asFound', PATH, 'calibration');
   it.each(['0', '-2', 'abc', '2 °F', '95 %', '40'])('“%s” is refused, its text kept', (text) => {

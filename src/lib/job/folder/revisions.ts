@@ -6,6 +6,7 @@ import { sameTyped } from '../check';
 import { FIELD_GROUPS, type FieldSpec } from '../fields';
 import { MOST_REVISIONS, type Revision, type RevisionResult } from './folderRecord';
 import { LONGEST_NOTE, LONGEST_TEXT } from '../file/limits';
+import { plusMinusText } from '../sure/halfWidths';
 import { emptyJob, type Candidate, type Entries, type Job, type SideId } from '../types';
 import { own, resolve, type Value } from '../values';
 
@@ -138,7 +139,9 @@ function eachField(
 /** A value as its reader sees it, and what it means: `1 in` and `25.4 mm` are one meaning. */
 function said(field: FieldSpec, value: Value, entries: Entries): Told {
   const { pm, spread, k } = own(entries, field.path) ?? {};
-  const sure = pm ? [` ± ${pm}`, spread && `, ${spread}`, k && `, k = ${k}`].join('') : '';
+  const sure = pm
+    ? [` ${plusMinusText(pm)}`, spread && `, ${spread}`, k && `, k = ${k}`].join('')
+    : '';
   const text = sameTyped(value.text, '') ? 'not given' : typedWords(field, value.text);
   const { si, choice, rows } = value;
   return {

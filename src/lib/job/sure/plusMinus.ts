@@ -15,12 +15,12 @@ export const USUAL_COVERAGE = 2;
 const COVERAGE = { least: 1, most: 10 } as const;
 
 /** How the ± of a value is to be read; absent where it has none that counts. */
-export function distributionOf({ si, pm, spread, k }: Value): Distribution | null {
-  if (si === undefined || pm === undefined || !(pm > 0)) return null;
+export function distributionOf({ si, pm, pmDown, spread, k }: Value): Distribution | null {
+  if (si === undefined || pm === undefined || !(pm > 0 || (pmDown ?? 0) > 0)) return null;
   switch (spread) {
     case 'interval':
     case 'triangular':
-      return within(spread, si, pm);
+      return within(spread, si, pm, pmDown);
     case 'calibration':
       return calibrated(si, pm, k ?? USUAL_COVERAGE);
     default:
@@ -33,6 +33,12 @@ export function standardUncertainty(value: Value): number | null {
   const distribution = distributionOf(value);
   return distribution && standardDeviation(distribution);
 }
+
+/** Why a ± that is wider one way cannot be read as this kind; null where it can. */
+export const uneven = (spread: Value['spread']): string | null =>
+  spread === 'interval' || spread === 'triangular'
+    ? null
+    : 'A ± that is wider one way has bounds. Say how the value lies between them: anywhere within, or most likely at the value itself. Until then this ± is left out.';
 
 type Coverage = Pick<Value, 'spread' | 'k' | 'kText' | 'kMessage'>;
 

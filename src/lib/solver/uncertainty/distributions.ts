@@ -35,16 +35,24 @@ export function calibrated(value: number, U: number, k: number): Normal {
 }
 
 /**
- * Anywhere within a half width and never beyond: none likelier than another, or the middle likeliest.
+ * Anywhere within a half width and never beyond: none likelier than another, or the value itself likeliest.
  *
- * @formula u = a / sqrt(3), or a / sqrt(6) where the middle is likeliest
+ * @formula u = a / sqrt(3), or a / sqrt(6) where the value is likeliest; (b_up + b_down) / sqrt(12) for
+ *   bounds that lie unevenly
  * @symbol a - half width, in the unit of the value
+ * @symbol down - half width downwards, where that is another one
  * @throws {@link InvalidInputError} for a half width below zero
- * @source JCGM 100:2008, 4.3.7 (interval) and 4.3.9 (triangular)
+ * @source JCGM 100:2008, 4.3.7 (interval), 4.3.8 (uneven bounds) and 4.3.9 (triangular)
  */
-export function within(kind: 'interval' | 'triangular', value: number, a: number): Distribution {
+export function within(
+  kind: 'interval' | 'triangular',
+  value: number,
+  a: number,
+  down: number = a,
+): Distribution {
   requireOrder(a >= 0, 'a', a);
-  const bounds = { low: value - a, high: value + a };
+  requireOrder(down >= 0, 'down', down);
+  const bounds = { low: value - down, high: value + a };
   return kind === 'interval' ? { kind, ...bounds } : { kind, ...bounds, mode: value };
 }
 
