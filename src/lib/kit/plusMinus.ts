@@ -14,8 +14,8 @@ export const SPREAD_KINDS: readonly KindWords[] = [
   { value: 'interval', label: 'anywhere within, none likelier', printed: 'anywhere within' },
   {
     value: 'triangular',
-    label: 'most likely at the value, never beyond',
-    printed: 'most likely at the value',
+    label: 'likeliest at the value, bounded',
+    printed: 'likeliest at the value',
   },
   { value: 'calibration', label: 'from a calibration, k =', printed: 'calibration' },
 ];
@@ -23,7 +23,7 @@ export const SPREAD_KINDS: readonly KindWords[] = [
 /** Coverage factor where none is stated. */
 export const USUAL_K = '2';
 
-/** A ± with its kind, as one text: `± 2 °F, anywhere within`, `+3 °F / −1 °F, most likely at the value`. */
+/** A ± with its kind, as one text: `± 2 °F, anywhere within`, `+3 °F / −1 °F, likeliest at the value`. */
 export function plusMinusWords({ plusMinus, spread, k }: FieldNotes): string {
   if (!plusMinus) return '';
   const { printed } = SPREAD_KINDS.find(({ value }) => value === (spread ?? 'normal'))!;

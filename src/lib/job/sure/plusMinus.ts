@@ -38,7 +38,7 @@ export function standardUncertainty(value: Value): number | null {
 export const uneven = (spread: Value['spread']): string | null =>
   spread === 'interval' || spread === 'triangular'
     ? null
-    : 'A ± that is wider one way has bounds. Say how the value lies between them: anywhere within, or most likely at the value itself. Until then this ± is left out.';
+    : 'A ± that is wider one way has bounds. Say how the value lies between them: anywhere within, or likeliest at the value. Until then this ± is left out.';
 
 type Coverage = Pick<Value, 'spread' | 'k' | 'kText' | 'kMessage'>;
 
