@@ -111,10 +111,14 @@ export class LogDesk {
     try {
       const mapped = await this.#searched('marks', 'map', { assigned });
       const events = await this.#searched('events', 'events', {});
-      this.mapped = mapped;
-      this.view = { from: 0, to: mapped.duration };
+      if (this.opened !== opened) return false;
       const kept = keptLog(opened, assigned, mapped, events, opened.name === DEMO_NAME);
       job.revise((current) => setLog(current, withWork(kept, current.log ?? null)));
+      // What the job tells and the curves are each drawn in their own turn.
+      await turn();
+      if (this.opened !== opened) return false;
+      this.mapped = mapped;
+      this.view = { from: 0, to: mapped.duration };
       this.look(this.view);
     } catch (thrown) {
       if (!isStop(thrown)) this.#fail(thrown, opened.name);
@@ -219,6 +223,9 @@ export class LogDesk {
     this.failed = { code: thrown instanceof LogError ? thrown.code : 'fault', message, name };
   }
 }
+
+/** Let the page draw and answer before going on. */
+const turn = () => new Promise((resolve) => setTimeout(resolve));
 
 const isStop = (thrown: unknown) => thrown instanceof LogError && thrown.code === 'cancelled';
 

@@ -60,6 +60,22 @@ describe('rows for a plot', () => {
     expect(Array.from(kept).some((k) => Number.isNaN(narrow[k]!))).toBe(false);
   });
 
+  it('a leap of time wider than a pixel parts the line, a narrow one does not', () => {
+    // A row a second but for one missing minute after row 49 and two seconds after row 79.
+    const t = Float64Array.from(
+      { length: 120 },
+      (_, k) => k + (k >= 50 ? 60 : 0) + (k >= 80 ? 2 : 0),
+    );
+    const gaps = Int32Array.of(50, 80);
+    const rows = Array.from(plotRows(t, t, { from: 0, to: 180, pixels: 40, gaps }));
+    expect(rows.filter((row) => row < 0)).toEqual([-50]);
+    expect(rows.indexOf(-50)).toBe(rows.indexOf(49) + 1);
+    expect(rows[rows.indexOf(-50) + 1]).toBe(50);
+    // Zoomed into the leap only its two sides are left, with nothing drawn between them.
+    const inside = plotRows(t, t, { from: 70, to: 90, pixels: 40, gaps });
+    expect(Array.from(inside).slice(0, 3)).toEqual([49, -50, 50]);
+  });
+
   it('one row beyond each edge is kept, so the line runs on', () => {
     const t = evenTimes(0, 100, 1);
     const rows = Array.from(plotRows(t, t, { from: 20.5, to: 30.5, pixels: 5 }));

@@ -97,15 +97,25 @@ export function showQuantity(
   return unit === '' ? text : `${text} ${unit}`;
 }
 
-/** SI value in the unit of an input, an axis or a table head. */
-export function toShown(si: number, quantity: Quantity, system: UnitSystem): number {
-  return fromSI(si, scaleOf(DISPLAY[quantity][system].spelling, siOf(quantity)));
+/** Looked up by what they are of: a plot asks for every point. */
+const shownScales = { US: new Map<Quantity, Scale>(), SI: new Map<Quantity, Scale>() };
+
+function shownScale(quantity: Quantity, system: UnitSystem): Scale {
+  let scale = shownScales[system].get(quantity);
+  if (!scale) {
+    scale = scaleOf(DISPLAY[quantity][system].spelling, siOf(quantity));
+    shownScales[system].set(quantity, scale);
+  }
+  return scale;
 }
 
+/** SI value in the unit of an input, an axis or a table head. */
+export const toShown = (si: number, quantity: Quantity, system: UnitSystem): number =>
+  fromSI(si, shownScale(quantity, system));
+
 /** The inverse of {@link toShown}. */
-export function fromShown(shown: number, quantity: Quantity, system: UnitSystem): number {
-  return toSI(shown, scaleOf(DISPLAY[quantity][system].spelling, siOf(quantity)));
-}
+export const fromShown = (shown: number, quantity: Quantity, system: UnitSystem): number =>
+  toSI(shown, shownScale(quantity, system));
 
 export const fromSI = (si: number, { factor, offset }: Scale) => (si - offset) / factor;
 export const toSI = (shown: number, { factor, offset }: Scale) => shown * factor + offset;

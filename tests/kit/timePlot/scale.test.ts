@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { crossPath, linePath } from '$lib/kit/timePlot/path';
+import { crossPath } from '$lib/kit/timePlot/path';
 import {
   clockText,
   extentOf,
@@ -55,11 +55,6 @@ describe('curves', () => {
       .exec(crossPath(wild, scale(0, 2, 0, 100), sy.at, [0, 100]))!
       .slice(1);
     expect(Number(y)).toBeGreaterThanOrEqual(0);
-  });
-  it('part at a gap', () => {
-    const gap = curve([0, 1, 2, 3], [1, NaN, 1, 1]);
-    const path = linePath(gap, scale(0, 3, 0, 3), (v) => v);
-    expect(path).toBe('M0,1M2,1L3,1');
   });
   it('the nearest reading is found, at the ends too', () => {
     const c = curve([0, 1, 5], [1, 2, 3]);

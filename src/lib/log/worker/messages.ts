@@ -2,7 +2,6 @@
 import type { LogChannel } from '../channels';
 import type { LogFacts, LogNote, LogProblem } from '../errors';
 import type { EventGroup } from '../events';
-import type { TimeBreak } from '../timeAxis';
 
 /** One column as read. */
 export interface ColumnCard {
@@ -52,7 +51,6 @@ export interface MappedLog {
   readonly duration: number;
   readonly step: number;
   readonly channels: readonly ChannelCard[];
-  readonly breaks: readonly (TimeBreak & { readonly t: number })[];
   readonly notes: readonly LogNote[];
 }
 

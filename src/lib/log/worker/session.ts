@@ -45,6 +45,8 @@ const SAMPLE = 3;
 
 export class LogSession {
   private axis: TimeAxis | null = null;
+  /** Rows of the axis that follow a gap in time. */
+  private gaps = new Int32Array();
   private channels = new Map<LogChannel, Channel>();
 
   constructor(
@@ -112,11 +114,12 @@ export class LogSession {
     }
     [this.axis, this.channels] = [axis, channels];
     const { t } = axis;
+    const gaps = axis.breaks.filter(({ kind }) => kind === 'gap');
+    this.gaps = Int32Array.from(gaps, ({ row }) => firstAt(axis.rows, row));
     return {
       duration: t.at(-1)!,
       step: axis.step,
       notes: axis.notes,
-      breaks: axis.breaks.map((b) => ({ ...b, t: t[rowAt(axis.rows, b.row)]! })),
       channels: [...channels].map(([channel, own]) => cardOf(channel, own, t)),
     };
   }
@@ -124,12 +127,12 @@ export class LogSession {
   view(from: number, to: number, pixels: number): Seen[] {
     const { t } = this.timed();
     return [...this.channels].map(([channel, { values, marks }]) => {
-      const rows = plotRows(t, values, { from, to, pixels });
+      const rows = plotRows(t, values, { from, to, pixels, gaps: this.gaps });
       return {
         channel,
-        t: Float64Array.from(rows, (row) => t[row]!),
-        x: Float64Array.from(rows, (row) => values[row]!),
-        flags: Uint8Array.from(rows, (row) => marks.flags[row]!),
+        t: Float64Array.from(rows, (row) => t[Math.abs(row)]!),
+        x: Float64Array.from(rows, (row) => (row < 0 ? NaN : values[row]!)),
+        flags: Uint8Array.from(rows, (row) => (row < 0 ? MARK.none : marks.flags[row]!)),
       };
     });
   }
@@ -251,15 +254,4 @@ function levelOf(
   const mean = sum / count;
   const variance = count > 1 ? Math.max(0, (squares - count * mean * mean) / (count - 1)) : 0;
   return { mean: origin + mean, deviation: Math.sqrt(variance), count };
-}
-
-/** Place of a row of the file among the rows that have a time. */
-function rowAt(rows: Int32Array, row: number): number {
-  let [low, high] = [0, rows.length - 1];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (rows[middle]! < row) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
