@@ -1,5 +1,6 @@
 /** The answer of a side, kept by what it depends on, and what is read off it. */
-import { invert, invertKey, trialAt, type Inversion } from '$lib/job/invert/invert';
+import { invert, invertKey, trialAt } from '$lib/job/invert/invert';
+import type { Inversion } from '$lib/job/invert/inversion';
 import { triedInput, type TriedInput } from '$lib/job/invert/invertInputs';
 import { RESULT_KINDS, type ResultKind } from '$lib/job/invert/invertQuestion';
 import type { Trial } from '$lib/job/invert/invertResults';

@@ -1,5 +1,5 @@
 /** What passes between the page and the thread that solves for a target. */
-import type { Inversion } from '$lib/job/invert/invert';
+import type { Inversion } from '$lib/job/invert/inversion';
 import type { Job, SideId } from '$lib/job/types';
 
 /** One side of a job, by the key its answer is kept under. */

@@ -3,74 +3,19 @@
  * is looked at, so that every value is found, turns and places without a solution included.
  */
 import { NoRootError } from '$lib/solver/errors';
-import { spaced } from '$lib/solver/numerics/spaced';
-import {
-  crossings,
-  stretches,
-  survey,
-  type Crossing,
-  type Look,
-  type Stretch,
-  type Survey,
-} from '$lib/solver/numerics/survey';
+import { crossings, stretches, survey, type Look, type Survey } from '$lib/solver/numerics/survey';
 import type { Side } from '../evaluate';
-import { triedInput, withSettings, type Entry, type TriedInput } from './invertInputs';
+import type { Inversion } from './inversion';
+import { answerOf, gapsOf } from './invertAnswer';
+import { triedInput, withSettings, type TriedInput } from './invertInputs';
+import { placesOf } from './invertPlaces';
 import { questionOf, RESULT_KINDS, type Question } from './invertQuestion';
-import { tried, trialOf, type Gone, type Trial, type Tried } from './invertResults';
-import { bottlenecks, ladder, type Rival, type Rung } from './invertWhy';
+import { tried, trialOf, type Trial, type Tried } from './invertResults';
+import { bottlenecks, ladder } from './invertWhy';
 import type { Values } from '../values';
-
-export interface Gap {
-  readonly from: number;
-  readonly to: number;
-  readonly gone: Gone;
-}
-
-/** A size sold, and what it would give. */
-export interface SoldSize extends Entry {
-  readonly y: number | null;
-  readonly meets: boolean;
-}
-
-/** `already`: the loop meets the target, the value is how far the input may go. */
-export type Verdict = 'found' | 'already' | 'any' | 'none' | 'flat' | 'unsolved';
-
-/** The question answered; plain data, so that it crosses from the other thread. */
-export interface Inversion {
-  readonly question: Question;
-  readonly present: { readonly x: number; readonly tried: Tried };
-  /** Rising in x; y is NaN where there is no result. */
-  readonly looks: Survey['looks'];
-  readonly gaps: readonly Gap[];
-  readonly shape: Survey['shape'];
-  /** Past its best the result gets worse again by more than a little. */
-  readonly overdone: boolean;
-  /** What the result must be; null where nothing could be solved. */
-  readonly level: number | null;
-  readonly wanted: 'below' | 'above' | 'on';
-  /** Best the input can do, and the worst. */
-  readonly best: { readonly x: number; readonly y: number } | null;
-  readonly worst: { readonly x: number; readonly y: number } | null;
-  readonly crossings: readonly Crossing[];
-  readonly meets: readonly Stretch[];
-  readonly verdict: Verdict;
-  /** The value asked for; null where there is none. */
-  readonly value: number | null;
-  /** Where the value stands: the level crossed, jumped, or the last place with a solution. */
-  readonly end: 'crossing' | 'jump' | 'edge' | 'entry' | null;
-  readonly sold: readonly SoldSize[];
-  /** At the value, or at the best the input can do. */
-  readonly at: { readonly x: number; readonly y: number } | null;
-  readonly rungs: readonly Rung[];
-  readonly rivals: readonly Rival[];
-}
 
 /** Looks over the whole range, and close to the present value; fewer where each takes long. */
 const LOOKS = { quick: [44, 20], slow: [20, 10] } as const;
-/** A range this many times as wide as its low end is walked by factors. */
-const DECADES = 30;
-/** Around the present value, either way. */
-const NEAR = 3;
 /** Share of the result's size below which a change is none. */
 const NOISE = { quick: 1e-8, slow: 1e-6 } as const;
 /** Input without effect: its whole range moves the result by less than this share. */
@@ -219,94 +164,3 @@ function wantedOf({ kind }: Question, lower: boolean, entries: boolean): Inversi
   if (kind === 'exactly' && !entries) return 'on';
   return lower ? 'below' : 'above';
 }
-
-/** Whole range, then close to the present value. */
-function placesOf(input: TriedInput, [wide, close]: readonly [number, number]): number[] {
-  const { range, present, only } = input;
-  if (only) return only.map(({ x }) => x);
-  const [low, high] = range;
-  const inside = (x: number) => x > low && x < high;
-  const byFactors = low > 0 && high / low >= DECADES;
-  const all = byFactors
-    ? spaced(Math.log(low), Math.log(high), wide).map(Math.exp)
-    : spaced(low, high, wide);
-  const near =
-    present > 0 && low >= 0
-      ? spaced(Math.log(present / NEAR), Math.log(present * NEAR), close).map(Math.exp)
-      : spaced(present - (high - low) / 12, present + (high - low) / 12, close);
-  const places = new Set([low, high, ...all.filter(inside), ...near.filter(inside)]);
-  if (present >= low && present <= high) places.add(present);
-  return [...places].toSorted((a, b) => a - b);
-}
-
-/** Nearest by factors where the input is walked so. */
-function distance({ range: [low, high], present }: TriedInput): (x: number) => number {
-  return low > 0 && present > 0 && high / low >= DECADES
-    ? (x) => Math.abs(Math.log(x / present))
-    : (x) => Math.abs(x - present);
-}
-
-type Answer = Pick<Inversion, 'verdict' | 'value' | 'end'>;
-
-function answerOf(
-  input: TriedInput,
-  present: number | null,
-  { looks, shape }: Survey,
-  found: readonly Crossing[],
-  meets: readonly Stretch[],
-  wanted: Inversion['wanted'],
-): Answer {
-  const none: Answer = { verdict: 'none', value: null, end: null };
-  if (shape === 'none') return { ...none, verdict: 'unsolved' };
-  const far = distance(input);
-  const nearest = <T>(all: readonly T[], x: (one: T) => number): T | undefined =>
-    all.toSorted((a, b) => far(x(a)) - far(x(b)))[0];
-  if (wanted === 'on') {
-    const best = nearest(
-      found.filter(({ jump }) => !jump),
-      ({ x }) => x,
-    );
-    return best ? { verdict: 'found', value: best.x, end: 'crossing' } : none;
-  }
-  if (meets.length === 0) return none;
-  const isIn = ({ from, to }: Stretch) => input.present >= from && input.present <= to;
-  const own = present === null ? undefined : meets.find(isIn);
-  const gap = (s: Stretch) => Math.min(far(s.from), far(s.to));
-  const stretch = own ?? meets.toSorted((a, b) => gap(a) - gap(b))[0]!;
-  const ends = (
-    [
-      [stretch.from, stretch.fromEnd],
-      [stretch.to, stretch.toEnd],
-    ] as const
-  ).flatMap(([x, end]) => (end === 'range' ? [] : [{ x, end }]));
-  // Of a loop that meets the target one asks what may be given up, not where the part gets too good to be.
-  const given = ({ x, end }: (typeof ends)[number]) => {
-    const y = looks.find((look) => look.x === x)?.y;
-    return end !== 'edge' || y === undefined || (wanted === 'below' ? y > present! : y < present!);
-  };
-  const end = nearest(own ? ends.filter(given) : ends, ({ x }) => x);
-  if (!end) return { verdict: 'any', value: null, end: null };
-  return {
-    verdict: own ? 'already' : 'found',
-    value: end.x,
-    end: input.only ? 'entry' : end.end,
-  };
-}
-
-/** Stretches without a result, each with the reason met first in it. */
-function gapsOf({ looks }: Survey, at: (x: number) => Tried): Gap[] {
-  const gaps: { from: number; to: number; gone: Gone }[] = [];
-  looks.forEach(({ x, y }, i) => {
-    if (!Number.isNaN(y)) return;
-    const gone = at(x).gone!;
-    const last = gaps.at(-1);
-    const before = looks[i - 1];
-    const next = looks[i + 1];
-    const to = next && !Number.isNaN(next.y) ? next.x : x;
-    if (last && before && Number.isNaN(before.y) && alike(last.gone, gone)) last.to = to;
-    else gaps.push({ from: before && !Number.isNaN(before.y) ? before.x : x, to, gone });
-  });
-  return gaps;
-}
-
-const alike = (a: Gone, b: Gone) => a.code === b.code && a.path === b.path;

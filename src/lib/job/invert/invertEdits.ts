@@ -4,7 +4,7 @@ import type { Quantity } from '$lib/solver/quantity';
 import { applyEdit } from '../edit';
 import { evaluate } from '../evaluate';
 import { fieldAt } from '../fields';
-import type { Inversion } from './invert';
+import type { Inversion } from './inversion';
 import { triedInput, type Setting } from './invertInputs';
 import type { Job, Row, SideId, Typed } from '../types';
 import type { Value, Values } from '../values';

@@ -1,5 +1,5 @@
 /** The part of an input's range worth drawing: the present value, the one found, and what lies around. */
-import type { Inversion } from './invert';
+import type { Inversion } from './inversion';
 import type { TriedInput } from './invertInputs';
 
 /** Room beyond what matters, as a factor of it, or as a share of the range where it may pass zero. */
