@@ -4,7 +4,7 @@ import { kSpots, slipCurve } from '$lib/solver/instruments/meter/lowFlow';
 import type { Study } from './study';
 
 /** Null without runs. */
-export function kChart({ meter, test, slip }: Study): Chart | null {
+export function kChart({ meter, test, slip, range: { from, to } }: Study): Chart | null {
   if (!test?.ok) return null;
   const factor = test.value;
   const curves: Curve[] = slip
@@ -15,6 +15,10 @@ export function kChart({ meter, test, slip }: Study): Chart | null {
     y: { name: 'Pulses per volume', quantity: 'pulsesPerVolume' },
     curves,
     dots: [{ label: 'runs', side: 'found', points: kSpots(factor) }],
+    stretches:
+      from.flow < to.flow
+        ? [{ axis: 'x', from: from.flow, to: to.flow, label: 'to be believed', kind: 'span' }]
+        : [],
     limits: [
       { axis: 'y', at: factor.K, label: 'K by all runs', level: 'good' },
       { axis: 'y', at: meter.statedK, label: 'set in the reader', level: 'info' },

@@ -1,10 +1,10 @@
 /** What the bucket test and the place of the meter mean, in plain words. */
 import { readingFactor, type KFactor } from '$lib/solver/instruments/meter/kFactor';
-import { inputState, linearAbove, type SlipLine } from '$lib/solver/instruments/meter/lowFlow';
+import { inputState, type RangeLimit, type SlipLine } from '$lib/solver/instruments/meter/lowFlow';
 import { flowTaken, pulseFrequency } from '$lib/solver/instruments/meter/formulas';
 import { q, say, type Finding } from '../types';
 import { placeFindings } from './placeFindings';
-import type { Study } from './study';
+import { stands, type Study } from './study';
 
 /** A ± wider than this share hardly improves on the maker's figure (common practice). */
 const WIDE = 0.03;
@@ -15,6 +15,7 @@ export const findings = (study: Study): Finding[] => [
   ...testFindings(study),
   ...lowFindings(study),
   ...inputFindings(study),
+  ...rangeFindings(study),
   ...costFindings(study),
   ...placeFindings(study),
 ];
@@ -102,13 +103,9 @@ function agreement(
       ];
 }
 
-/** The slip stands out from its own uncertainty. */
-const stands = (slip: SlipLine | null) => slip !== null && slip.slip > 2 * slip.slipSigma;
-
-function lowFindings({ meter, slip, inLoop }: Study): Finding[] {
+function lowFindings({ meter, slip, above, inLoop }: Study): Finding[] {
   const found: Finding[] = [];
-  if (slip && stands(slip)) {
-    const above = linearAbove(slip.slip, meter.errorAllowed);
+  if (stands(slip) && above !== null) {
     found.push({
       code: 'slips',
       level: inLoop && inLoop.with < above ? 'act' : 'info',
@@ -162,6 +159,31 @@ function inputFindings({ meter, K, inLoop }: Study): Finding[] {
           ? say`, more than the ${q(meter.input.highest, 'frequency')} the input counts: it would lose pulses and read low.`
           : say`, less than the ${q(meter.input.lowest, 'frequency')} the input needs: it would show no flow.`),
       ],
+    },
+  ];
+}
+
+const BY: Readonly<Record<RangeLimit, string>> = {
+  slip: 'the slip',
+  maker: 'the meter’s maker',
+  input: 'the pulse input',
+};
+
+function rangeFindings({ range: { from, to } }: Study): Finding[] {
+  if (from.flow < to.flow) {
+    return [
+      {
+        code: 'range',
+        level: 'info',
+        sentence: say`Believe its reading from ${q(from.flow, 'volumeFlow')} (${BY[from.by]} sets that) to ${q(to.flow, 'volumeFlow')} (${BY[to.by]} does).`,
+      },
+    ];
+  }
+  return [
+    {
+      code: 'no-range',
+      level: 'act',
+      sentence: say`There is no flow at which meter and input both tell the truth: ${BY[from.by]} wants at least ${q(from.flow, 'volumeFlow')}, ${BY[to.by]} allows ${q(to.flow, 'volumeFlow')} at most.`,
     },
   ];
 }

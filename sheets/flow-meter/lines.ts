@@ -8,6 +8,9 @@ import {
   linearAboveFormula,
   meterLossFormula,
   pulseFrequency,
+  readableFrom,
+  readableFromSlip,
+  readableTo,
   RUN_SHARE,
   runFlow,
   runK,
@@ -119,8 +122,14 @@ function testLines({ meter }: Study, { runs, chiSquare, freedom, widened }: KFac
   return [...each, mean, ...scatter, fromRuns, whole];
 }
 
-function limitLines({ meter, K, slip, inLoop }: Study): Line[] {
+function limitLines({ meter, K, slip, above, inLoop }: Study): Line[] {
   const { input, gate, errorAllowed } = meter;
+  const from = {
+    id: 'range-from',
+    statement: 'Flow from which the reading may be believed',
+    why: 'The worst of meter, input and slip counts: below it the loop may flow more than it shows.',
+  };
+  const least = { Q_m: meter.lowest, f: input.lowest, K };
   return [
     ...(slip && slip.slip > 0
       ? [
@@ -173,6 +182,18 @@ function limitLines({ meter, K, slip, inLoop }: Study): Line[] {
         id: 'input-lowest',
         statement: 'Flow below which the input shows nothing',
         why: 'A loop that shows no flow may only be slow.',
+      },
+    ),
+    above === null
+      ? formulaLine(readableFrom, least, from)
+      : formulaLine(readableFromSlip, { ...least, Q_s: above }, from),
+    formulaLine(
+      readableTo,
+      { Q_h: meter.highest, f_h: input.highest, K },
+      {
+        id: 'range-to',
+        statement: 'Flow up to which it may be believed',
+        why: 'A faster input or a larger meter moves it; the loop’s flow should lie well inside.',
       },
     ),
     formulaLine(

@@ -8,7 +8,7 @@ import type { Study } from './study';
 const NO_RUNS = 'no run was entered';
 const NO_FLOW = 'the loop does not flow in this duty, or cannot be solved';
 
-export function results({ meter, test, slip, K, inLoop }: Study): Result[] {
+export function results({ meter, test, slip, range, K, inLoop }: Study): Result[] {
   const found = test?.ok ? test.value : null;
   const absent = test && !test.ok ? test.problem.message : NO_RUNS;
   const frequency = inLoop ? pulseFrequency.value({ K, Q: inLoop.with }) : null;
@@ -54,6 +54,22 @@ export function results({ meter, test, slip, K, inLoop }: Study): Result[] {
       absent: 'it takes three runs, the fastest twice the slowest or more',
       quantity: 'volumeFlow',
       better: 'lower',
+    },
+    {
+      id: 'range-from',
+      name: 'Believe the reading from',
+      symbol: '\\dot V_a',
+      value: range.from.flow,
+      quantity: 'volumeFlow',
+      better: 'lower',
+    },
+    {
+      id: 'range-to',
+      name: 'Believe the reading up to',
+      symbol: '\\dot V_b',
+      value: range.to.flow,
+      quantity: 'volumeFlow',
+      better: 'higher',
     },
     {
       id: 'frequency',

@@ -4,7 +4,13 @@ import { problemOf } from '$lib/job/problem';
 import { toMeter, type MeterJob } from '$lib/job/models/toMeter';
 import type { Outcome } from '$lib/job/types';
 import { kFactor, type KFactor } from '$lib/solver/instruments/meter/kFactor';
-import { slipLine, type SlipLine } from '$lib/solver/instruments/meter/lowFlow';
+import {
+  linearAbove,
+  readableRange,
+  slipLine,
+  type ReadableRange,
+  type SlipLine,
+} from '$lib/solver/instruments/meter/lowFlow';
 import { meterInLoop, type MeterInLoop } from '$lib/solver/instruments/meter/meterInLoop';
 import type { DutyId, HoseId, LoopTemperatures } from '$lib/solver/loop/types';
 import { dutyOf } from '../wiring/duty';
@@ -14,6 +20,9 @@ export interface Study {
   /** Null without a run. */
   readonly test: Outcome<KFactor> | null;
   readonly slip: SlipLine | null;
+  /** Flow above which one K holds, m³/s; null where no slip stands out from its own ±. */
+  readonly above: number | null;
+  readonly range: ReadableRange;
   /** K that counts from here on: measured, else as set in the reader; 1/m³. */
   readonly K: number;
   readonly duty: DutyId;
@@ -47,6 +56,10 @@ function attempt<T>(work: () => T): Outcome<T> {
   }
 }
 
+/** The slip stands out from its own uncertainty. */
+export const stands = (slip: SlipLine | null): slip is SlipLine =>
+  slip !== null && slip.slip > 2 * slip.slipSigma;
+
 function study(side: Side): Study {
   const meter = toMeter(side.values);
   // K belongs to the meter: it goes with it into a candidate.
@@ -66,11 +79,16 @@ function study(side: Side): Study {
         meter.among,
       ),
     );
+  const slip = test?.ok ? slipLine(test.value) : null;
+  const above = stands(slip) ? linearAbove(slip.slip, meter.errorAllowed) : null;
+  const K = test?.ok ? test.value.K : meter.statedK;
   return {
     meter,
     test,
-    slip: test?.ok ? slipLine(test.value) : null,
-    K: test?.ok ? test.value.K : meter.statedK,
+    slip,
+    above,
+    range: readableRange(above, meter, meter.input, K),
+    K,
     duty,
     inLoop: placed?.ok ? placed.value : null,
     liquidTemperature: s ? s.temperatures[LIQUID_IN[meter.run]] : null,

@@ -101,6 +101,22 @@ describe('findings follow the runs', () => {
     expect(Math.abs(value(j, 'linear-above')! / gpm - 6)).toBeLessThan(0.1);
     expect(codes(STATES['three that agree']!())).toContain('no-slip-seen');
   });
+  it('the flows to be believed are told, with what sets each end, or that there are none', () => {
+    const gpm = 3.785411784e-3 / 60;
+    // Nothing slips: the maker's 0.5 gpm, and 8 gpm: 1800 pulses/gal are 240 Hz there, of 1000.
+    const plain = STATES['three that agree']!();
+    expect(value(plain, 'range-from')! / gpm).toBeCloseTo(0.5, 9);
+    expect(value(plain, 'range-to')! / gpm).toBeCloseTo(8, 9);
+    // 0.3 gpm of slip at 5 %: 6 gpm.
+    expect(Math.abs(value(STATES['slips at low flow']!(), 'range-from')! / gpm - 6)).toBeLessThan(
+      0.1,
+    );
+    // An input of 20 Hz ends at 20 · 60 / 1800 = 0.67 gpm; one that needs 20 Hz or more begins there.
+    const slow = STATES['input too slow']!();
+    expect(value(slow, 'range-to')! / gpm).toBeCloseTo(0.6667, 2);
+    expect(codes(slow)).toContain('range');
+    expect(level(edited(slow, { 'meter.inputLowest': '20 Hz' }), 'no-range')).toBe('act');
+  });
   it('an input too slow, a meter in the suction, straight hose too short', () => {
     expect(level(STATES['input too slow']!(), 'input-misses')).toBe('act');
     expect(level(STATES['in the suction']!(), 'place')).toBe('act');

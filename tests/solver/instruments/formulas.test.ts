@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import * as meter from '$lib/solver/instruments/meter/formulas';
 import { kFactor, kOfRun } from '$lib/solver/instruments/meter/kFactor';
-import { flowStep, linearAbove } from '$lib/solver/instruments/meter/lowFlow';
+import { flowStep, linearAbove, readableRange } from '$lib/solver/instruments/meter/lowFlow';
 import { meterLoss, straightLength } from '$lib/solver/instruments/meter/meterInLoop';
 import { biasOf, biasShare, combinedBias } from '$lib/solver/instruments/probe/bath';
 import { betaResistance } from '$lib/solver/instruments/probe/beta';
@@ -166,6 +166,15 @@ describe('formulas of the flow meter', () => {
     fc.assert(
       fc.property(between(1e-5, 1e-3), between(1e4, 1e6), between(0.01, 0.2), (Q, K, x) => {
         same(meter.linearAboveFormula.value({ Q_0: Q, x }), linearAbove(Q, x));
+        const [made, input] = [
+          { lowest: 3e-5, highest: 5e-4 },
+          { lowest: 2, highest: 200 },
+        ];
+        const range = readableRange(Q, made, input, K);
+        const least = { Q_m: made.lowest, f: input.lowest, K };
+        same(meter.readableFromSlip.value({ ...least, Q_s: Q }), range.from.flow);
+        same(meter.readableFrom.value(least), readableRange(null, made, input, K).from.flow);
+        same(meter.readableTo.value({ Q_h: made.highest, f_h: input.highest, K }), range.to.flow);
         same(meter.flowStepFormula.value({ K, t_g: 0.5 }), flowStep(K, 0.5));
         same(meter.flowAtFrequency.value({ f: meter.pulseFrequency.value({ K, Q }), K }), Q);
         const rating = { ratedFlow: 5e-4, ratedLoss: 2e4 };

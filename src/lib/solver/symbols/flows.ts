@@ -45,6 +45,18 @@ export const volumeFlow: Shelf = [
     LINE,
   ],
   [
+    ['lowest by its maker', 'highest by its maker'],
+    'An end of the flows the meter is made for.',
+    [0.2 * GPM, 40 * GPM],
+    'The meter’s data sheet.',
+  ],
+  [
+    ['reading holds from', 'reading holds up to'],
+    'An end of the flows at which meter and input both tell the truth.',
+    [0.2 * GPM, 40 * GPM],
+    LINE,
+  ],
+  [
     [
       'flow above which K holds',
       'flow at that frequency',
@@ -143,6 +155,12 @@ export const rotation: Shelf = [
 ];
 
 export const frequency: Shelf = [
+  [
+    ['slowest pulses the input takes', 'fastest pulses the input counts'],
+    'An end of what the reader’s input can follow.',
+    [0.1, 10_000],
+    'The data sheet of the reader or the logger.',
+  ],
   [
     ['frequency', 'pulses'],
     'Pulses per second from the meter.',

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { InvalidInputError, OutOfRangeError } from '$lib/solver/errors';
 import { kFactor, kOfRun, type BucketErrors } from '$lib/solver/instruments/meter/kFactor';
-import { flowStep, inputState, linearAbove, slipLine } from '$lib/solver/instruments/meter/lowFlow';
+import {
+  flowStep,
+  inputState,
+  linearAbove,
+  readableRange,
+  slipLine,
+} from '$lib/solver/instruments/meter/lowFlow';
 import {
   meterInLoop,
   meterK,
@@ -68,6 +74,27 @@ describe('K of several runs', () => {
     expect(many.plusMinus / many.K).toBeGreaterThan(0.01);
     expect(many.plusMinus / many.K).toBeLessThan(0.0101);
   });
+  it('is the weighted mean worked by hand', () => {
+    // By hand, ± as shares: run 1, 4500 pulses in 10 L: s² = (2/4500)² + (0.1/10)² = 1.00197531e-4,
+    // weight 9980.286; run 2, 9060 in 20 L: s² = (2/9060)² + (0.1/20)² = 2.50487308e-5, weight 39922.182.
+    // K = (450 · 9980.286 + 453 · 39922.182) / 49902.468 = 452.40001 /L.
+    // χ² = (2 (450/K − 1))² · 9980.286 + (2 (453/K − 1))² · 39922.182 = 1.12352 + 0.28088 = 1.40440;
+    // Birge's ratio for one degree of freedom √1.40440 = 1.18507; u_r = 452.40001 · 1.18507 / √49902.468
+    // = 2.39998; with the bucket's 1 %, 4.52400: √(2.39998² + 4.52400²) = 5.12118.
+    const runs = [
+      { volume: 10 * L, time: 20, pulses: 4500 },
+      { volume: 20 * L, time: 40, pulses: 9060 },
+    ];
+    const k = kFactor(runs, errors, 'whole-run');
+    expect(k.K * L).toBeCloseTo(452.40001, 4);
+    expect(k.chiSquare).toBeCloseTo(1.4044, 4);
+    expect(k.widened).toBeCloseTo(1.18507, 4);
+    expect(k.fromRuns * L).toBeCloseTo(2.39998, 4);
+    expect(k.plusMinus * L).toBeCloseTo(5.12118, 4);
+    // χ² of one degree of freedom is the square of a standard normal: 2 (1 − Φ(1.18507)) = 0.2360
+    // (Φ(1.18) = 0.88100, Φ(1.19) = 0.88298: tables, from memory).
+    expect(k.chance!).toBeCloseTo(0.236, 3);
+  });
   it('equal runs weigh alike; a long run weighs more', () => {
     const { K } = kFactor([run(4400), run(4600)], errors, 'whole-run');
     // The count's own share differs a little between them: 2 pulses of 4400 and of 4600.
@@ -125,6 +152,21 @@ describe('low flow', () => {
     // There the meter counts 5 % fewer pulses for its volume.
     expect((450 * (0.4 - 0.02)) / 0.4 / 450).toBeCloseTo(0.95, 12);
     expect(linearAbove(-0.01 * L, 0.05)).toBe(0);
+  });
+  it('is believed where meter, input and slip all allow it', () => {
+    const made = { lowest: 0.05 * L, highest: 0.5 * L };
+    // At 450 pulses/L: 9 Hz are 0.02 L/s, 180 Hz are 0.4 L/s.
+    const range = (above: number | null, lowest: number, highest: number) =>
+      readableRange(above, made, { lowest, highest }, 450 / L);
+    expect(range(null, 9, 180)).toEqual({
+      from: { flow: 0.05 * L, by: 'maker' },
+      to: { flow: 0.4 * L, by: 'input' },
+    });
+    expect(range(0.1 * L, 9, 300)).toEqual({
+      from: { flow: 0.1 * L, by: 'slip' },
+      to: { flow: 0.5 * L, by: 'maker' },
+    });
+    expect(range(0.1 * L, 90, 300).from.by).toBe('input');
   });
   it('nothing is said from runs at one flow', () => {
     expect(slipLine(kFactor([runs[1]!, runs[1]!, runs[1]!], errors, 'whole-run'))).toBeNull();

@@ -163,6 +163,43 @@ export const linearAboveFormula = defineFormula({
   source: SOURCES.commonPractice,
 });
 
+const made = {
+  Q_m: flow('\\dot V_{min}', 'lowest by its maker'),
+  f: { tex: 'f_{min}', quantity: 'frequency', name: 'slowest pulses the input takes' },
+  K,
+} as const;
+
+/** Lower end of what may be believed, without a slip: `readableRange`. */
+export const readableFrom = defineFormula({
+  id: 'meter.readable-from',
+  expr: 'max(Q_m, f / K)',
+  gives: flow('\\dot V_a', 'reading holds from'),
+  terms: made,
+  source: SOURCES.definition,
+});
+
+/** Lower end with the slip of the runs: `readableRange`. */
+export const readableFromSlip = defineFormula({
+  id: 'meter.readable-from-slip',
+  expr: 'max(Q_m, f / K, Q_s)',
+  gives: flow('\\dot V_a', 'reading holds from'),
+  terms: { ...made, Q_s: flow('\\dot V_{low}', 'flow above which K holds') },
+  source: SOURCES.definition,
+});
+
+/** Upper end: `readableRange`. */
+export const readableTo = defineFormula({
+  id: 'meter.readable-to',
+  expr: 'min(Q_h, f_h / K)',
+  gives: flow('\\dot V_b', 'reading holds up to'),
+  terms: {
+    Q_h: flow('\\dot V_{max}', 'highest by its maker'),
+    f_h: { tex: 'f_{max}', quantity: 'frequency', name: 'fastest pulses the input counts' },
+    K,
+  },
+  source: SOURCES.definition,
+});
+
 /** Step of the reading: `flowStep`. */
 export const flowStepFormula = defineFormula({
   id: 'meter.flow-step',

@@ -72,6 +72,49 @@ export interface PulseInput {
 export const inputState = (frequency: number, { highest, lowest }: PulseInput): InputState =>
   frequency > highest ? 'too-fast' : frequency < lowest ? 'too-slow' : 'counts';
 
+/** What bounds the flows that may be believed. */
+export type RangeLimit = 'slip' | 'maker' | 'input';
+
+export interface RangeEnd {
+  /** m³/s */
+  readonly flow: number;
+  readonly by: RangeLimit;
+}
+
+/** Flows at which meter, slip and input all tell the truth; the ends cross where there are none. */
+export interface ReadableRange {
+  readonly from: RangeEnd;
+  readonly to: RangeEnd;
+}
+
+/**
+ * Flows whose reading may be believed: above slip, maker's lowest and the input's slowest pulses, below
+ * the maker's highest and the input's fastest.
+ *
+ * @param above - flow above which one K holds, m³/s; null where no slip was found
+ * @param K - pulses per volume, 1/m³
+ */
+export function readableRange(
+  above: number | null,
+  made: { readonly lowest: number; readonly highest: number },
+  input: PulseInput,
+  K: number,
+): ReadableRange {
+  const ends: RangeEnd[] = [
+    { flow: made.lowest, by: 'maker' },
+    { flow: input.lowest / K, by: 'input' },
+    ...(above === null ? [] : [{ flow: above, by: 'slip' } as const]),
+  ];
+  const top: RangeEnd[] = [
+    { flow: made.highest, by: 'maker' },
+    { flow: input.highest / K, by: 'input' },
+  ];
+  return {
+    from: ends.reduce((a, b) => (b.flow > a.flow ? b : a)),
+    to: top.reduce((a, b) => (b.flow < a.flow ? b : a)),
+  };
+}
+
 /**
  * Step of the flow as read by an input that counts whole pulses over a gate.
  *
