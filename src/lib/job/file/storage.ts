@@ -1,9 +1,10 @@
 /**
  * Keeps jobs in the browser, written at every edit and in one step, so that a crash loses nothing.
  * Each job carries a revision: whoever saves must know the latest, so a second tab cannot overwrite.
- * Photographs are not in it: see photoShelf.ts.
+ * Photographs are not in it: see photoShelf.ts; nor are its kept states: see revisionKeep.ts.
  */
 import { readJob, writeJob } from './file';
+import { RevisionKeep, withoutRevisions } from './revisionKeep';
 import { withoutPhotos } from '../own/photoKeep';
 import type { Job } from '../types';
 
@@ -55,12 +56,15 @@ interface Stored {
   readonly revision: number;
   readonly saved: number;
   readonly file: string;
+  /** Marks of the states kept beside it; absent where the file holds them itself. */
+  readonly revisions?: readonly string[];
 }
 
 /** A store of jobs on a shelf. `now` is a parameter so that tests can fix the time. */
 export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
   /** What was written last: the open job, found unchanged at nearly every edit. */
   let latest: { readonly text: string; readonly stored: Stored } | null = null;
+  const states = new RevisionKeep(shelf);
   const read = (id: string): Stored | 'missing' | 'damaged' => {
     const text = shelf.getItem(JOB + id);
     if (text === null) return 'missing';
@@ -87,7 +91,14 @@ export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
       return { ok: false, code: 'missing', message: 'This job is no longer kept here.' };
     const result = stored === 'damaged' ? null : readJob(stored.file);
     if (stored !== 'damaged' && result?.ok) {
-      return { ok: true, job: result.job, revision: stored.revision, notes: result.notes };
+      const { job, notes } = result;
+      const kept = states.read(id, stored.revisions ?? []);
+      return {
+        ok: true,
+        job: stored.revisions ? { ...job, revisions: kept.revisions } : job,
+        revision: stored.revision,
+        notes: [...notes, ...kept.notes],
+      };
     }
     const reason = result && !result.ok ? ` ${result.message}` : '';
     return {
@@ -129,11 +140,20 @@ export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
       }
       if (stored === 'damaged') setAside(id);
       const next = revision + 1;
-      const record: Stored = { revision: next, saved: now(), file: writeJob(withoutPhotos(job)) };
+      const marks = job.revisions.map(({ mark }) => mark);
+      const record: Stored = {
+        revision: next,
+        saved: now(),
+        file: writeJob(withoutRevisions(withoutPhotos(job))),
+        revisions: marks,
+      };
       const text = JSON.stringify(record);
       try {
+        // The job names them, so they are there before it.
+        states.write(id, job.revisions);
         shelf.setItem(JOB + id, text);
         latest = { text, stored: record };
+        states.sweep(id, marks);
         return { ok: true, revision: next };
       } catch (thrown) {
         return isQuota(thrown)
@@ -149,7 +169,11 @@ export function jobStore(shelf: Shelf, now: () => number = Date.now): JobStore {
             };
       }
     },
-    remove: (id) => shelf.removeItem(JOB + id),
+    remove(id) {
+      const stored = read(id);
+      shelf.removeItem(JOB + id);
+      states.remove(id, typeof stored === 'string' ? [] : (stored.revisions ?? []));
+    },
     newId() {
       for (let n = 1; ; n++) {
         const id = `${now().toString(36)}-${n}`;
@@ -167,9 +191,14 @@ function parseStored(text: string): Stored | null {
   try {
     const raw = JSON.parse(text) as Partial<Stored> | null;
     const whole = typeof raw?.revision === 'number' && typeof raw.file === 'string';
-    return whole
-      ? { revision: raw.revision!, saved: Number(raw.saved) || 0, file: raw.file! }
-      : null;
+    if (!whole) return null;
+    const marks = raw.revisions;
+    return {
+      revision: raw.revision!,
+      saved: Number(raw.saved) || 0,
+      file: raw.file!,
+      ...(Array.isArray(marks) && { revisions: marks.map(String) }),
+    };
   } catch {
     return null;
   }
