@@ -1,4 +1,5 @@
 /** Who is served by the other thread: one wish at a time for each task and side, the latest one next. */
+import { forThread } from './forThread';
 import type { TaskName } from './tasks';
 import type { Answered, Asked } from './worker';
 
@@ -38,7 +39,7 @@ export class Desks {
 
   #send(desk: Desk, wish: Asked): void {
     desk.sent = wish.key;
-    this.#started().postMessage(wish);
+    this.#started().postMessage({ ...wish, job: forThread(wish.job) } satisfies Asked);
   }
 
   #started(): Worker {

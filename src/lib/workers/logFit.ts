@@ -2,6 +2,7 @@
 import type { LogEdits } from '$lib/job/log/logEdits';
 import type { LogFit } from '$lib/job/log/logRecord';
 import type { Job } from '$lib/job/types';
+import { forThread } from './forThread';
 import type { FitAnswer, FitAsked, HandAsked } from './logFitMessages';
 
 export type FitOutcome =
@@ -33,7 +34,7 @@ export function fitInBackground(
   worker.addEventListener('error', () =>
     settle({ ok: false, message: 'The fit could not be made on this device.' }),
   );
-  worker.postMessage({ kind: 'fit', ...asked } satisfies FitAsked);
+  worker.postMessage({ kind: 'fit', ...asked, job: forThread(asked.job) } satisfies FitAsked);
   return {
     outcome,
     stop: () => settle({ ok: false, message: 'The fit was stopped.', stopped: true }),
@@ -48,6 +49,6 @@ export function handInBackground(job: Job): Promise<LogEdits | null> {
       resolve(data.kind === 'handed' ? data.edits : null),
     );
     worker.addEventListener('error', () => resolve(null));
-    worker.postMessage({ kind: 'hand', job } satisfies HandAsked);
+    worker.postMessage({ kind: 'hand', job: forThread(job) } satisfies HandAsked);
   }).finally(() => worker.terminate());
 }

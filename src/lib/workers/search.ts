@@ -1,4 +1,5 @@
 /** The page's end of the line to the thread that solves for a target. */
+import { forThread } from './forThread';
 import type { SearchAnswer, SearchAsked } from './searchMessages';
 
 export class SearchLine {
@@ -13,7 +14,7 @@ export class SearchLine {
     if (typeof Worker === 'undefined') return this.onAnswer(null);
     if (this.#busy) this.stop();
     this.#busy = true;
-    this.#started().postMessage(wish);
+    this.#started().postMessage({ ...wish, job: forThread(wish.job) } satisfies SearchAsked);
   }
 
   stop(): void {

@@ -1,4 +1,5 @@
 /** The page's end of the line to the thread that draws loops. */
+import { forThread } from './forThread';
 import type { SureAnswer, SureAsked } from './sureMessages';
 
 export type SureWish = Omit<SureAsked, 'kind' | 'number'>;
@@ -17,6 +18,7 @@ export class SureLine {
       kind: 'study',
       number: ++this.#number,
       ...wish,
+      job: forThread(wish.job),
     } satisfies SureAsked);
   }
 
