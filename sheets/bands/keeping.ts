@@ -1,60 +1,57 @@
 /** Bands round the curves of a sheet: worked out on another thread once the plot is looked at. */
-import type { Side } from '$lib/job/evaluate';
-import {
-  driveBandsKey,
-  headBandsKey,
-  type AmbientBand,
-  type DriveBands,
-  type HeadBands,
-} from '$lib/job/sure/surenessBands';
+import type { Bands, BandSource } from '$lib/job/sure/bands/bandSource';
 import { unsurePaths } from '$lib/job/sure/surenessInputs';
+import type { Evaluated, Side } from '$lib/job/evaluate';
 import { Keep } from '$lib/keep';
-import type { Band, SideName } from '$lib/kit';
-import type { BandPoint } from '$lib/solver/uncertainty/band';
 import type { Keeping } from '$lib/workers/background.svelte';
 
-/** Both sides, and those of a few edits before. */
+/** Of each source: both sides, and those of a few edits before. */
 const SIDES = 8;
 
-export type BandTask = 'ambientBand' | 'driveBands' | 'headBands';
-
-export interface Bands<K extends BandTask, T> {
-  readonly keeping: Keeping<K>;
-  /** What is there; null before it is, or where nothing has a ±. */
-  of(side: Side | null): T | null;
+interface Kept {
+  readonly bands: Keep<Bands | null>;
+  /** A key is long, and asked for at every look. */
+  readonly keys: WeakMap<Side, { readonly sides: readonly Side[]; readonly key: string }>;
 }
 
-function bands<K extends BandTask, T>(task: K, keyOf: (side: Side) => string): Bands<K, T> {
-  const kept = new Keep<T | null>(SIDES);
+const sources = new Map<string, Kept>();
+
+function keptOf({ name }: BandSource): Kept {
+  let kept = sources.get(name);
+  if (!kept) sources.set(name, (kept = { bands: new Keep(SIDES), keys: new WeakMap() }));
+  return kept;
+}
+
+function keyOf(source: BandSource, side: Side, sides: readonly Side[]): string {
+  const { keys } = keptOf(source);
+  const known = keys.get(side);
+  if (known?.sides.length === sides.length && known.sides.every((one, i) => one === sides[i]))
+    return known.key;
+  const key = source.keyOf(side, sides);
+  keys.set(side, { sides, key });
+  return key;
+}
+
+/** How the bands of one source are asked for and kept, for sides that are drawn together. */
+export function keepingOf(source: BandSource, sides: readonly Side[]): Keeping<`band ${string}`> {
+  const { bands } = keptOf(source);
   return {
-    keeping: {
-      task,
-      keyOf,
-      known: (key) => kept.has(key),
-      keep: (key, value) => kept.set(key, value as T | null),
-    },
-    of(side) {
-      if (!side) return null;
-      const key = keyOf(side);
-      return kept.has(key) ? kept.of(key, () => null) : null;
-    },
+    task: `band ${source.name}`,
+    keyOf: (side) => keyOf(source, side, sides),
+    known: (key) => bands.has(key),
+    keep: (key, value) => bands.set(key, value),
   };
 }
 
-export const AMBIENT_BAND = bands<'ambientBand', AmbientBand>('ambientBand', headBandsKey);
-export const DRIVE_BANDS = bands<'driveBands', DriveBands>('driveBands', driveBandsKey);
-export const HEAD_BANDS = bands<'headBands', HeadBands>('headBands', headBandsKey);
+/** What is there of a side; null before it is, or where nothing has a ±. */
+export function bandsOf(source: BandSource, side: Side, sides: readonly Side[]): Bands | null {
+  const { bands } = keptOf(source);
+  const key = keyOf(source, side, sides);
+  return bands.has(key) ? bands.of(key, () => null) : null;
+}
+
+export const sidesOf = ({ asFound, candidate }: Evaluated): readonly Side[] =>
+  candidate ? [asFound, candidate] : [asFound];
 
 /** Whether any of the sides has a ± at all. */
 export const anyUnsure = (sides: readonly Side[]): boolean => unsurePaths(sides).length > 0;
-
-/** Marks of a chart; none where there are no points. */
-export const marks = (
-  side: SideName,
-  ...all: readonly (readonly BandPoint[] | undefined)[]
-): readonly Band[] =>
-  all.flatMap((points) =>
-    points && points.length > 1
-      ? [{ side, points: points.map(([x, low, high]) => [x, low, high] as const) }]
-      : [],
-  );

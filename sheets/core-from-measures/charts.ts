@@ -1,6 +1,7 @@
 /** Plots of the cores by their measures. */
 import type { Chart, Spot } from '$lib/kit';
 import { faceVelocityOf, sweptCore } from '$lib/solver/cores/geometry/sweep';
+import { marks, type BothBands } from '../bands/marks';
 import type { CoreId } from '$lib/job/models/coreMeasures';
 import type { MeasuredCore } from './measured';
 
@@ -14,7 +15,7 @@ export const ofKind = (shown: readonly Shown[], core: CoreId): Shown[] =>
   shown.filter((s) => s.core.core === core);
 
 /** Conductance against face velocity; the rating typed in as a spot of its own. */
-export function conductanceChart(shown: readonly Shown[]): Chart {
+export function conductanceChart(shown: readonly Shown[], bands: BothBands = []): Chart {
   return {
     x: FACE,
     y: { name: 'Conductance of the core', quantity: 'conductance', zero: true },
@@ -26,6 +27,7 @@ export function conductanceChart(shown: readonly Shown[]): Chart {
         ({ faceVelocity, UA }) => [faceVelocity, UA] as const,
       ),
     })),
+    bands: bandsOf(shown, bands, 'UA', 'ua'),
     spots: shown.flatMap(({ side, core }): Spot[] =>
       core.ratedUA === null
         ? []
@@ -42,7 +44,7 @@ export function conductanceChart(shown: readonly Shown[]): Chart {
 }
 
 /** Pressure the air loses against face velocity. */
-export function airLossChart(shown: readonly Shown[]): Chart {
+export function airLossChart(shown: readonly Shown[], bands: BothBands = []): Chart {
   return {
     x: FACE,
     y: { name: 'Pressure the air loses', quantity: 'airPressure', zero: true },
@@ -54,5 +56,10 @@ export function airLossChart(shown: readonly Shown[]): Chart {
         ({ faceVelocity, airLoss }) => [faceVelocity, airLoss] as const,
       ),
     })),
+    bands: bandsOf(shown, bands, 'loss', 'loss'),
   };
 }
+
+/** Of the sides that are shown: a core nobody measured has no curve. */
+const bandsOf = (shown: readonly Shown[], bands: BothBands, what: 'UA' | 'loss', id: string) =>
+  shown.flatMap(({ side, core }) => marks(bands, `${core.core} ${what}`, { id, only: side }));

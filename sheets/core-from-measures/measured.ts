@@ -1,14 +1,8 @@
 /** Both cores of a side as their measures make them. */
-import {
-  byMeasures,
-  CORES,
-  geometryOf,
-  measuredCore,
-  type CoreId,
-} from '$lib/job/models/coreMeasures';
+import { byMeasures, CORES, measuredCore, type CoreId } from '$lib/job/models/coreMeasures';
 import type { Side } from '$lib/job/evaluate';
 import { ratingOf } from '$lib/job/models/rating';
-import { pressureAtAltitude } from '$lib/solver/air/atmosphere';
+import { measuresOf } from '$lib/job/sure/bands/measures';
 import type { GeometryCore, GeometryPoint } from '$lib/solver/cores/geometry/fromGeometry';
 import type { CoreGeometry } from '$lib/solver/cores/geometry/types';
 import { ratedCore, type RatedCore } from '$lib/solver/cores/rating';
@@ -63,12 +57,7 @@ export function measuredCores(side: Side): {
     try {
       cores.push({
         core,
-        geometry: geometryOf(side.values, core),
-        arrangement: side.values[`${core}.arrangement`]!.choice as Arrangement,
-        point: {
-          ...ratingOf(side.values, core),
-          airPressure: pressureAtAltitude(side.values['site.altitude']!.si!),
-        },
+        ...measuresOf(side, core),
         made: measuredCore(side.values, core),
         ratedUA: rated?.rated.UA ?? null,
         rated,

@@ -1,10 +1,9 @@
 /** Plots of both exchangers; the curves are sampled by the solver. */
 import type { Side } from '$lib/job/evaluate';
+import { chargeDuties, type ExchangerEnds } from '$lib/job/sure/bands/exchangers';
 import type { Chart, Limit, Spot } from '$lib/kit';
 import {
-  axisEnd,
   chargeByAirFlow,
-  chargeCooling,
   frontAtSpeed,
   frontByFaceVelocity,
   frontByLiquidFlow,
@@ -14,6 +13,7 @@ import { frontChanged } from '$lib/solver/loop/frontWhatIf';
 import { differencesSpent, type Resistances } from '$lib/solver/cores/resistance';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { DutyId, SteadySolution } from '$lib/solver/loop/types';
+import { marks, type BothBands } from '../bands/marks';
 
 /** One side whose liquid moves in the duty shown. */
 interface Solved {
@@ -39,11 +39,12 @@ export function solvedSides(found: Side, candidate: Side | null): Solved[] {
   });
 }
 
-const FACE_VELOCITY_SHOWN = 2; // m/s: about what fans alone reach
-const FLOW_SHOWN = 5e-4; // m³/s, 8 gpm
-
 /** Heat per kelvin against face velocity: even air as a curve, the air as it really is as spots. */
-export function velocityChart(sides: readonly Solved[]): Chart {
+export function velocityChart(
+  sides: readonly Solved[],
+  ends: ExchangerEnds,
+  bands: BothBands = [],
+): Chart {
   const places = sides.map(({ ready, s, job }) => {
     const { duties } = job.loop;
     const at = (label: string, speed: number) => ({ label, ...frontAtSpeed(ready, s, speed) });
@@ -58,10 +59,6 @@ export function velocityChart(sides: readonly Solved[]): Chart {
         ? [still, held]
         : [held, pull];
   });
-  const fastest = axisEnd(
-    places.flat().map((p) => p.faceVelocity),
-    FACE_VELOCITY_SHOWN,
-  );
   return {
     x: { name: 'Mean face velocity', quantity: 'faceVelocity', zero: true },
     y: { name: 'Heat per degree above fresh air', quantity: 'conductance', zero: true },
@@ -69,8 +66,9 @@ export function velocityChart(sides: readonly Solved[]): Chart {
       id: `${side}-even`,
       side,
       label: sides.length > 1 ? 'even, fresh air' : 'with even, fresh air',
-      points: frontByFaceVelocity(ready, s, fastest),
+      points: frontByFaceVelocity(ready, s, ends.faceVelocity),
     })),
+    bands: marks(bands, 'velocity', { id: 'even' }),
     spots: places.flatMap((list, i) =>
       list.map(({ label, faceVelocity, conductance }): Spot => ({
         side: sides[i]!.side,
@@ -83,11 +81,11 @@ export function velocityChart(sides: readonly Solved[]): Chart {
 }
 
 /** Heat per kelvin against liquid flow: where more flow stops helping. */
-export function flowChart(sides: readonly Solved[]): Chart {
-  const most = axisEnd(
-    sides.map(({ s }) => s.operating.flow),
-    FLOW_SHOWN,
-  );
+export function flowChart(
+  sides: readonly Solved[],
+  ends: ExchangerEnds,
+  bands: BothBands = [],
+): Chart {
   return {
     x: { name: 'Liquid flow', quantity: 'volumeFlow', zero: true },
     y: { name: 'Heat per degree above fresh air', quantity: 'conductance', zero: true },
@@ -95,8 +93,9 @@ export function flowChart(sides: readonly Solved[]): Chart {
       id: `${side}-flow`,
       side,
       label: 'this air',
-      points: frontByLiquidFlow(ready, s, most),
+      points: frontByLiquidFlow(ready, s, ends.liquidFlow),
     })),
+    bands: marks(bands, 'flow', { id: 'flow' }),
     spots: sides.map(({ side, ready, s }) => ({
       side,
       label: 'now',
@@ -116,19 +115,14 @@ export function flowChart(sides: readonly Solved[]): Chart {
 }
 
 /** Effectiveness of the charge cooler against air flow, its duties marked. */
-export function chargeChart(sides: readonly Solved[]): Chart {
+export function chargeChart(
+  sides: readonly Solved[],
+  ends: ExchangerEnds,
+  bands: BothBands = [],
+): Chart {
   const duties = sides.map(({ job }) =>
     // At cruise both sides lie on each other.
-    (job.id === 'asFound' ? (['cruise', 'pull'] as const) : (['pull'] as const)).flatMap((duty) => {
-      const outcome = job.steady[duty];
-      const s = outcome.ok ? outcome.value : null;
-      if (!s?.charge || !s.chargeCooler || s.status === 'no-flow') return [];
-      return [{ label: duty, x: s.charge.massFlow, y: chargeCooling(s.chargeCooler) }];
-    }),
-  );
-  const most = axisEnd(
-    duties.flat().map((spot) => spot.x),
-    Math.max(...sides.map(({ job }) => job.loop.chargeCooler.rating.airMassFlow)),
+    chargeDuties(job, job.id === 'asFound' ? ['cruise', 'pull'] : ['pull']),
   );
   return {
     x: { name: 'Charge air', quantity: 'airMassFlow', zero: true },
@@ -137,8 +131,9 @@ export function chargeChart(sides: readonly Solved[]): Chart {
       id: `${side}-charge`,
       side,
       label: 'charge cooler',
-      points: chargeByAirFlow(ready, s, most),
+      points: chargeByAirFlow(ready, s, ends.chargeFlow),
     })),
+    bands: marks(bands, 'charge', { id: 'charge' }),
     spots: duties.flatMap((list, i) => list.map((spot) => ({ ...spot, side: sides[i]!.side }))),
   };
 }

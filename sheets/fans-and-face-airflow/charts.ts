@@ -11,6 +11,7 @@ import {
   zoneSweep,
   FULL_SWEEP,
 } from '$lib/solver/airside/curves';
+import { marks, type BothBands } from '../bands/marks';
 import { settledOf } from '../wiring/duty';
 
 const FACE_VELOCITY = { name: 'Face velocity', quantity: 'faceVelocity', zero: true } as const;
@@ -32,7 +33,7 @@ function drawn(found: Side, candidate: Side | null) {
 const spotLabel = (name: SideName) => (name === 'found' ? 'as found' : 'candidate');
 
 /** Pressure of the fans, and what core and stack ask of them at this speed and standing. */
-export function fanChart(found: Side, candidate: Side | null): Chart {
+export function fanChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = drawn(found, candidate)
     .filter(({ loop }) => loop.fans.count > 0)
     .map((side) => ({
@@ -65,6 +66,7 @@ export function fanChart(found: Side, candidate: Side | null): Chart {
     x: AIR_FLOW,
     y: PRESSURE,
     curves,
+    bands: [...marks(bands, 'fans', { id: 'fans' }), ...marks(bands, 'asked', { id: 'asked' })],
     spots: sides.map(({ name, point: [x, y] }): Spot => ({
       label: spotLabel(name),
       side: name,
@@ -79,7 +81,7 @@ const AIR_FLOW = { name: 'Air behind the shroud', quantity: 'airFlow', zero: tru
 const PRESSURE = { name: 'Pressure', quantity: 'airPressure', zero: true } as const;
 
 /** Mean face velocity against vehicle speed: fans as they are, standing, and taken off. */
-export function speedChart(found: Side, candidate: Side | null): Chart {
+export function speedChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = drawn(found, candidate);
   const curves = sides.flatMap(({ name, loop }): Curve[] => {
     const sweep = faceSweep(loop, FULL_SWEEP);
@@ -118,6 +120,7 @@ export function speedChart(found: Side, candidate: Side | null): Chart {
     x: VEHICLE,
     y: FACE_VELOCITY,
     curves,
+    bands: marks(bands, 'asIs', { id: 'as-is' }),
     limits,
     spots: sides.map(({ name, air, speed }): Spot => ({
       label: spotLabel(name),
@@ -129,7 +132,7 @@ export function speedChart(found: Side, candidate: Side | null): Chart {
 }
 
 /** Face velocity of each part of the face; empty where neither side leaves any of it open. */
-export function zoneChart(found: Side, candidate: Side | null): Chart {
+export function zoneChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = drawn(found, candidate);
   return {
     x: VEHICLE,
@@ -143,11 +146,15 @@ export function zoneChart(found: Side, candidate: Side | null): Chart {
           : []),
       ];
     }),
+    bands: [
+      ...marks(bands, 'shrouded', { id: 'shrouded' }),
+      ...marks(bands, 'open', { id: 'open' }),
+    ],
   };
 }
 
 /** Face velocity behind the shroud where other cores cover the face, and where it is clear of them. */
-export function pathChart(found: Side, candidate: Side | null): Chart {
+export function pathChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   return {
     x: VEHICLE,
     y: FACE_VELOCITY,
@@ -159,6 +166,10 @@ export function pathChart(found: Side, candidate: Side | null): Chart {
         { id: `${name}-covered`, label: 'covered', side: name, thin: true, points: paths.covered },
       ];
     }),
+    bands: [
+      ...marks(bands, 'clear', { id: 'clear' }),
+      ...marks(bands, 'covered', { id: 'covered' }),
+    ],
   };
 }
 

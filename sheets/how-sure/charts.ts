@@ -1,10 +1,9 @@
 /** Plots and bars of how sure. */
 import type { Side } from '$lib/job/evaluate';
-import type { AmbientBand } from '$lib/job/sure/surenessBands';
 import { DOUBTED, type Doubts, type Studied } from '$lib/job/sure/sureness';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { Chart, UnitSystem } from '$lib/kit';
-import { marks } from '../bands/keeping';
+import { marks, type BothBands } from '../bands/marks';
 import { cumulative } from '$lib/solver/uncertainty/propagate';
 import { studyOf, SUBJECT } from './study';
 import { roughly, shownShare, wordsOf } from './words';
@@ -39,15 +38,15 @@ export function ambientChart(
   found: Side,
   candidate: Side | null,
   duty: DutyId,
-  [band, plannedBand]: readonly (AmbientBand | null)[],
+  bands: BothBands,
 ): Chart {
   const id = DOUBTED[duty];
   const { limit } = SUBJECT[id];
   const column = id === 'reservoir-traffic' ? 'reservoir' : 'charge';
   const sides = [
-    { side: 'found' as const, points: band?.[column] ?? [], label: 'as found' },
+    { side: 'found' as const, points: bands[0]?.of[column] ?? [], label: 'as found' },
     ...(candidate
-      ? [{ side: 'candidate' as const, points: plannedBand?.[column] ?? [], label: 'candidate' }]
+      ? [{ side: 'candidate' as const, points: bands[1]?.of[column] ?? [], label: 'candidate' }]
       : []),
   ].filter(({ points }) => points.length > 1);
   return {
@@ -59,7 +58,7 @@ export function ambientChart(
       label,
       points: points.map(([x, , , middle]) => [x, middle] as const),
     })),
-    bands: sides.flatMap(({ side, points }) => marks(side, points)),
+    bands: marks(bands, column),
     limits: limit ? [{ axis: 'y', at: found.limits[limit], label: 'limit', level: 'watch' }] : [],
   };
 }

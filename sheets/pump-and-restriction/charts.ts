@@ -1,6 +1,5 @@
 /** Plots of the liquid side: pump against loop, flow against bore, a second pump. */
 import type { Side } from '$lib/job/evaluate';
-import type { HeadBands } from '$lib/job/sure/surenessBands';
 import type { Chart, Curve, SideName, Spot } from '$lib/kit';
 import { endOfCurve, pumpCurve, systemCurveWithin } from '$lib/solver/hydraulics/curves';
 import { modelIn } from '$lib/solver/hydraulics/pumpInLoop';
@@ -12,7 +11,7 @@ import {
 } from '$lib/solver/hydraulics/whatIf';
 import type { HoseId, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { spaced } from '$lib/solver/numerics/spaced';
-import { marks } from '../bands/keeping';
+import { marks, type BothBands } from '../bands/marks';
 import { settledOf } from '../wiring/duty';
 
 const FLOW = { name: 'Flow', quantity: 'volumeFlow', zero: true } as const;
@@ -31,20 +30,10 @@ function drawn(found: Side, candidate: Side | null) {
   });
 }
 
-/** The loop's band no higher than its curve is drawn: past the pump's shut-off head it says nothing. */
-const asFarAsDrawn = (
-  points: HeadBands['loop'] | undefined,
-  side: ReturnType<typeof drawn>[number] | undefined,
-) => points?.filter(([, low]) => side && low <= side.model.pump.shutOff);
-
 const liquidOf = (s: SteadySolution) => ({ rho: s.liquid.density, mu: s.liquid.viscosity });
 
 /** Head the pump gives and head the loop asks; they cross at the flow. 95 of 100 loops within the bands. */
-export function pumpChart(
-  found: Side,
-  candidate: Side | null,
-  [band, plannedBand]: readonly (HeadBands | null)[] = [],
-): Chart {
+export function pumpChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = drawn(found, candidate);
   const curves: Curve[] = sides.flatMap(({ name, s, model: { pump }, model }) => {
     const [flowMax, shutOff] =
@@ -65,10 +54,7 @@ export function pumpChart(
     x: FLOW,
     y: HEAD,
     curves: curves.filter(({ points }) => points.length > 0),
-    bands: [
-      ...marks('found', band?.pump, asFarAsDrawn(band?.loop, sides[0])),
-      ...marks('candidate', plannedBand?.pump, asFarAsDrawn(plannedBand?.loop, sides[1])),
-    ],
+    bands: [...marks(bands, 'pump', { id: 'pump' }), ...marks(bands, 'loop', { id: 'loop' })],
     spots: sides.flatMap(({ name, s }): Spot[] =>
       s.operating.flow > 0
         ? [
@@ -105,7 +91,7 @@ function oneBore({ hoses }: Loop): number | null {
 }
 
 /** Flow of the loop with every run at one bore. */
-export function boreChart(found: Side, candidate: Side | null): Chart {
+export function boreChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const bores = spaced(...BORE_SPAN, 31);
   const sides = drawn(found, candidate);
   const necked = RUNS.some((id) => found.loop.hoses[id].fittingBore > 0);
@@ -142,6 +128,7 @@ export function boreChart(found: Side, candidate: Side | null): Chart {
     x: { name: 'Bore of every hose', quantity: 'bore' },
     y: FLOW,
     curves,
+    bands: marks(bands, 'bore'),
     spots,
     ...(kept &&
       oneBore(kept.side.loop) === null && {
@@ -159,7 +146,7 @@ const CHOICE_LABEL = {
 } as const;
 
 /** One pump, two in series, two in parallel on the loop as found. */
-export function secondPumpChart(found: Side): Chart {
+export function secondPumpChart(found: Side, [bands]: BothBands = []): Chart {
   const [here] = drawn(found, null);
   if (!here || !(here.model.pump.speedRatio > 0)) return { x: FLOW, y: HEAD };
   const { loop } = found;
@@ -186,6 +173,15 @@ export function secondPumpChart(found: Side): Chart {
         points: systemCurveWithin(here.model, liquid, { flowMax, shutOff }),
       },
     ],
+    bands: [
+      ...sets.map(({ arrangement }) => ({
+        name: arrangement as string,
+        ...(arrangement !== loop.pump.arrangement && { tone: 'soft' as const }),
+      })),
+      { name: 'loop', tone: 'ink' as const },
+    ].flatMap(({ name, ...look }) =>
+      marks([bands ?? null], name, look).map((band) => ({ ...band, of: name })),
+    ),
     spots: choices.map(({ arrangement, flow, head }): Spot => ({
       label: CHOICE_LABEL[arrangement],
       x: flow,

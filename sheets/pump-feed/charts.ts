@@ -7,6 +7,7 @@ import { copperArea, gaugeName, wireArea } from '$lib/solver/feed/gauge';
 import { opensAlike, TRIP_TIME_SHOWN, tripCurveEnd, tripPoints } from '$lib/solver/feed/tripCurves';
 import { areasToDraw, THINNEST_DRAWN } from '$lib/solver/feed/wireFor';
 import { wireCurve } from '$lib/solver/hydraulics/feedInLoop';
+import { marks, type BothBands } from '../bands/marks';
 import { studyOf, type Study } from './study';
 
 /** Gauges marked: as many as a narrow page can name. */
@@ -54,7 +55,7 @@ function along(found: Side, candidate: Side | null) {
 const AREA = { name: 'Copper of the wire (lines: AWG)', quantity: 'wireArea', zero: true } as const;
 
 /** Volts at the pump against the wire, with the least allowed. */
-export function voltsChart(found: Side, candidate: Side | null): Chart {
+export function voltsChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = along(found, candidate);
   const first = sides[0];
   return {
@@ -65,6 +66,7 @@ export function voltsChart(found: Side, candidate: Side | null): Chart {
         ? [{ id: name, label: LABEL[name], side: name, points: curve.volts }]
         : [],
     ),
+    bands: marks(bands, 'volts'),
     spots: sides.flatMap(({ name, area, study: { running } }): Spot[] =>
       running && area >= THINNEST_DRAWN
         ? [{ label: LABEL[name], side: name, x: area, y: running.volts }]
@@ -90,7 +92,7 @@ export function voltsChart(found: Side, candidate: Side | null): Chart {
 }
 
 /** Flow against the wire, and what no loss at all would give. */
-export function flowChart(found: Side, candidate: Side | null): Chart {
+export function flowChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = along(found, candidate);
   return {
     x: AREA,
@@ -100,6 +102,7 @@ export function flowChart(found: Side, candidate: Side | null): Chart {
         ? [{ id: name, label: LABEL[name], side: name, points: curve.flow }]
         : [],
     ),
+    bands: marks(bands, 'flow'),
     spots: sides.flatMap(({ name, area, study: { running, inLoop } }): Spot[] =>
       running && inLoop && area >= THINNEST_DRAWN
         ? [{ label: LABEL[name], side: name, x: area, y: inLoop.flow }]
@@ -124,7 +127,11 @@ export function flowChart(found: Side, candidate: Side | null): Chart {
 }
 
 /** Time to open against current, where the breaker sits; null without a breaker. */
-export function tripChart(found: Side, candidate: Side | null): Chart | null {
+export function tripChart(
+  found: Side,
+  candidate: Side | null,
+  bands: BothBands = [],
+): Chart | null {
   const sides = drawn(found, candidate).flatMap((one) => {
     const { breaker } = one.study.supply;
     return breaker ? [{ ...one, breaker }] : [];
@@ -170,6 +177,10 @@ export function tripChart(found: Side, candidate: Side | null): Chart | null {
     x: { name: 'Current', quantity: 'current', domain: [0, end] },
     y: { name: 'Time to open', quantity: 'time', domain: [0, TRIP_TIME_SHOWN] },
     curves: [...opening, ...demand],
+    bands: curved.flatMap(({ name }) => [
+      ...marks(bands, 'cold', { id: 'cold', only: name }),
+      ...marks(bands, 'warm', { id: 'warm', only: name }),
+    ]),
     stretches: curved.slice(0, 1).map(({ breaker, name }) => ({
       axis: 'x',
       from: 0,

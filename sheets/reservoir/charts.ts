@@ -4,6 +4,7 @@ import type { Chart, Curve, Point, SideName, Spot } from '$lib/kit';
 import { reservoirPoints } from '$lib/solver/loop/history';
 import { riseAgainstVolume, volumeSpan } from '$lib/solver/reservoir/curves';
 import { partWay, pullRise, type VolumeRun } from '$lib/solver/reservoir/volumes';
+import { marks, type BothBands } from '../bands/marks';
 import { capacityLines } from './capacity';
 import { studyOf, VOLUME_FACTORS } from './study';
 
@@ -12,7 +13,7 @@ const VOLUME_WORD = { 0.5: 'half the liquid', 1: 'as it is', 2: 'double' } as co
 const NAMED_AT = { 0.5: 0.8, 1: 0.6, 2: 0.4 } as const;
 
 /** Rise in one pull against volume: closed form as a curve, three runs in time as points. */
-export function riseChart(found: Side, candidate: Side | null): Chart {
+export function riseChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const curves: Curve[] = [];
   const spots: Spot[] = [];
   const dots: { label: string; side: SideName; points: Point[] }[] = [];
@@ -49,6 +50,7 @@ export function riseChart(found: Side, candidate: Side | null): Chart {
     x: { name: 'Liquid in the reservoir', quantity: 'volume', zero: true },
     y: { name: 'Rise in one pull', quantity: 'temperatureDifference', zero: true },
     curves,
+    bands: marks(bands, 'rise'),
     spots,
     dots,
     limits: [
@@ -62,7 +64,7 @@ export function riseChart(found: Side, candidate: Side | null): Chart {
 }
 
 /** Half, present and double the liquid from cold, the duty held: three ways, one end. */
-export function warmUpChart(found: Side, candidate: Side | null): Chart {
+export function warmUpChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   return {
     x: { name: 'Time', quantity: 'time', zero: true },
     y: { name: 'Reservoir', quantity: 'temperature' },
@@ -72,15 +74,17 @@ export function warmUpChart(found: Side, candidate: Side | null): Chart {
       ({ held }) => reservoirPoints(held().history),
       (run, factor) => partWay(run, NAMED_AT[factor]),
     ),
+    bands: marks(bands, 'held', { id: '1' }),
   };
 }
 
 /** The same three through one pull and back, above where they stood before it. */
-export function pullChart(found: Side, candidate: Side | null): Chart {
+export function pullChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   return {
     x: { name: 'Time since the pull began', quantity: 'time', zero: true },
     y: { name: 'Reservoir above its start', quantity: 'temperatureDifference', zero: true },
     ...threeVolumes(found, candidate, pullRise, ({ pull, rise }) => [pull.peakReservoir.t, rise]),
+    bands: marks(bands, 'pull', { id: '1' }),
     limits: [
       { axis: 'y', at: found.limits.recoveryBand, label: 'recovered below this', level: 'info' },
     ],

@@ -4,6 +4,7 @@ import type { Chart, Curve, SideName, Spot } from '$lib/kit';
 import type { Branch, BranchPoint } from '$lib/solver/loop/runaway/branches';
 import { heatCurves } from '$lib/solver/loop/runaway/curves';
 import type { Knob } from '$lib/solver/loop/runaway/types';
+import { marks, type BothBands } from '../bands/marks';
 import { studyOf, type Setting, type Study } from './study';
 
 const LIQUID = { name: 'Liquid leaving the reservoir', quantity: 'temperature' } as const;
@@ -14,7 +15,7 @@ const studied = (side: Side | null): Study | null => {
   return outcome?.ok ? outcome.value : null;
 };
 
-export function heatChart(found: Side, candidate: Side | null): Chart {
+export function heatChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const s = studied(found);
   if (!s) return { x: LIQUID, y: HEAT };
   const c = studied(candidate);
@@ -25,6 +26,10 @@ export function heatChart(found: Side, candidate: Side | null): Chart {
       ...(s.moved ? ghost(s) : []),
       ...pair(s.now, 'found'),
       ...(c ? pair(c.now, 'candidate') : []),
+    ],
+    bands: [
+      ...marks(bands, 'entering', { tone: 'hot', id: 'in' }),
+      ...marks(bands, 'leaving', { tone: 'cold', id: 'out' }),
     ],
     spots: [...crossingSpots(s.now, 'found'), ...(c ? crossingSpots(c.now, 'candidate') : [])],
     limits: [
@@ -124,6 +129,9 @@ export function branchChart(found: Side, candidate: Side | null): Chart {
     ],
   };
 }
+
+/** Of the crossing met from cold; the branches themselves may turn back. */
+export const branchBands = (bands: BothBands) => marks(bands, 'cold');
 
 function presentSpot({ now, knob, knobs }: Study, side: SideName): Spot[] {
   const { fromCold } = now.found;

@@ -7,13 +7,7 @@ export const LOOP_PATHS = [
   'soak.engineConductance',
 ];
 
-/** Field that holds each knob. */
-export const KNOB_PATH = {
-  flow: 'runaway.flowShare',
-  fan: 'runaway.fanShare',
-  ambientShift: 'runaway.ambientShift',
-  load: 'runaway.loadShare',
-} as const;
+export { KNOB_PATH } from '$lib/job/models/toWhatIf';
 
 export const FEEDBACK_PATHS = [
   'runaway.suctionFeedback',

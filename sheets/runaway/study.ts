@@ -2,6 +2,7 @@
 import type { Side } from '$lib/job/evaluate';
 import { once } from '$lib/once';
 import { problemOf } from '$lib/job/problem';
+import { whatIfOf } from '$lib/job/models/toWhatIf';
 import type { Outcome } from '$lib/job/types';
 import { runawayModel, type Balance, type RunawayModel } from '$lib/solver/loop/runaway/balanceAt';
 import { edgeOf, type Branch, type Edge } from '$lib/solver/loop/runaway/branches';
@@ -19,7 +20,6 @@ import {
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { DutyId } from '$lib/solver/loop/types';
 import { dutyOf } from '../wiring/duty';
-import { KNOB_PATH } from './inputs';
 
 /** One setting with its crossings. */
 export interface Setting {
@@ -60,30 +60,6 @@ export function attempt<T>(side: Side, work: (prepared: PreparedLoop) => T): Out
   }
 }
 
-export function whatIfOf({ values }: Side): WhatIf {
-  const si = (path: string) => values[path]!.si!;
-  const on = (path: string) => values[path]!.choice === 'on';
-  return {
-    knobs: {
-      flow: si(KNOB_PATH.flow),
-      fan: si(KNOB_PATH.fan),
-      ambientShift: si(KNOB_PATH.ambientShift),
-      load: si(KNOB_PATH.load),
-    },
-    feedbacks: {
-      suction: on('runaway.suctionFeedback'),
-      breaker: on('runaway.breakerFeedback'),
-      underhood: on('runaway.underhoodFeedback') ? gainOf(values) : null,
-    },
-    cap: values['runaway.capHeld']!.choice as WhatIf['cap'],
-  };
-}
-
-export const gainOf = (values: Side['values']) => ({
-  liquidGain: values['runaway.liquidGain']!.si!,
-  inletShare: values['runaway.inletShare']!.si!,
-});
-
 /** The loop as the other sheets have it. */
 export const describedBy = ({ loop }: PreparedLoop): Omit<WhatIf, 'knobs'> => ({
   feedbacks: {
@@ -101,7 +77,7 @@ export function settingOf(model: RunawayModel, knobs: Knobs): Setting {
 
 function newStudy(side: Side, prepared: PreparedLoop): Study {
   const duty = dutyOf(side);
-  const what = whatIfOf(side);
+  const what = whatIfOf(side.values);
   const { knobs } = what;
   const knob = side.values['runaway.knobMoved']!.choice as Knob;
   const model = modelOf(prepared, duty, what);

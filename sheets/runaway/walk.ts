@@ -2,6 +2,7 @@
  * The guided walk: predict, then see. Which answer is right and every number said come of this loop's
  * own solution; the words cover each way it can come out.
  */
+import { gainOf } from '$lib/job/models/toWhatIf';
 import type { Side } from '$lib/job/evaluate';
 import type { Outcome } from '$lib/job/types';
 import { edgeOf } from '$lib/solver/loop/runaway/branches';
@@ -9,7 +10,7 @@ import { changeOf, holding } from '$lib/solver/loop/runaway/readings';
 import { KNOB_RANGE, NEUTRAL, type WhatIf } from '$lib/solver/loop/runaway/types';
 import { dutyOf } from '../wiring/duty';
 import { q, say } from '../types';
-import { attempt, branchesOf, describedBy, gainOf, modelOf, remembered, settingOf } from './study';
+import { attempt, branchesOf, describedBy, modelOf, remembered, settingOf } from './study';
 import { edgeStep, loadStep, underhoodStep } from './walkLater';
 import { HOTTER_DAY, LOST, NOTHING, type Answer, type WalkFacts, type WalkStep } from './walkFacts';
 

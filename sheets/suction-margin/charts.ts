@@ -11,13 +11,14 @@ import {
   type UnitSystem,
 } from '$lib/kit';
 import { marginBand, marginContour, marginLevels } from '$lib/solver/suction/map';
+import { marks, type BothBands } from '../bands/marks';
 import { studyOf, type Study } from './study';
 
 const SIDE_LABEL = { found: 'as found', candidate: 'candidate' } as const;
 const LIQUID = { name: 'Liquid leaving the reservoir', quantity: 'temperature' } as const;
 
 /** Margin of each side along its own path, with the cap on and off. */
-export function marginChart(found: Side, candidate: Side | null): Chart {
+export function marginChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const sides = [
     { name: 'found' as SideName, study: studyOf(found) },
     { name: 'candidate' as SideName, study: studyOf(candidate) },
@@ -48,6 +49,7 @@ export function marginChart(found: Side, candidate: Side | null): Chart {
           ]
         : []),
     ]),
+    bands: marks(bands, 'margin'),
     limits: [{ axis: 'y', at: 0, label: '3 % of the head gone' }],
     spots: sides.map(({ name, study: { s } }) => ({
       label: SIDE_LABEL[name],
@@ -70,7 +72,12 @@ const short = (level: number, system: UnitSystem) =>
   `${spreadText(level, 'head', system)} ${shown(level, 'head', system).unit}`;
 
 /** Margin over flow and temperature as bands and lines, the loop's own path and where it settles. */
-export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart {
+export function mapChart(
+  side: Side,
+  name: SideName,
+  system: UnitSystem,
+  bands: BothBands = [],
+): Chart {
   const x = { name: 'Flow', quantity: 'volumeFlow', zero: true } as const;
   const study = studyOf(side);
   if (!study?.flows) return { x, y: LIQUID };
@@ -81,7 +88,7 @@ export function mapChart(side: Side, name: SideName, system: UnitSystem): Chart 
   return {
     x: { ...x, domain: [0, map.flows.at(-1)!] },
     y: { ...LIQUID, domain: [coldest, hottest] },
-    bands: bandsOf(study, levels),
+    bands: [...bandsOf(study, levels), ...marks(bands, 'nothing', { tone: 'act', only: name })],
     curves: [
       ...levels.flatMap((level): Curve[] => {
         const points = marginContour(map, level);

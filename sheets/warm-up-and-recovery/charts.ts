@@ -1,11 +1,10 @@
 /** Plots of the drive: temperatures and heats over time, what each part holds. */
 import type { Side } from '$lib/job/evaluate';
-import type { DriveBands } from '$lib/job/sure/surenessBands';
 import type { Chart, Curve, SideName, Spot, Stretch } from '$lib/kit';
 import { storedByPart } from '$lib/solver/loop/drive';
 import { points } from '$lib/solver/loop/history';
 import type { ThermalMass, WarmUpHistory } from '$lib/solver/loop/types';
-import { marks } from '../bands/keeping';
+import { marks, type BothBands } from '../bands/marks';
 import { driveOf } from './study';
 
 type Column = Exclude<keyof WarmUpHistory, 't'>;
@@ -57,7 +56,7 @@ function curvesOf(side: Side, name: SideName, shown: readonly Shown[]): Curve[] 
 export function temperatureChart(
   found: Side,
   candidate: Side | null,
-  [band, plannedBand]: readonly (DriveBands | null)[] = [],
+  bands: BothBands = [],
 ): Chart {
   const spots: Spot[] = [];
   const mark = (side: Side, name: SideName) => {
@@ -77,8 +76,10 @@ export function temperatureChart(
     ],
     spots,
     bands: [
-      ...marks('found', band?.chargeOut, band?.reservoir),
-      ...marks('candidate', plannedBand?.chargeOut, plannedBand?.reservoir),
+      ...marks(bands, 'chargeOut', { id: 'chargeOut', tone: 'hot', only: 'found' }),
+      ...marks(bands, 'reservoir', { id: 'reservoir', tone: 'ink', only: 'found' }),
+      ...marks(bands, 'chargeOut', { id: 'chargeOut', only: 'candidate' }),
+      ...marks(bands, 'reservoir', { id: 'reservoir', only: 'candidate' }),
     ],
     stretches: stretches(found),
     limits: [
@@ -94,7 +95,7 @@ export function temperatureChart(
 }
 
 /** Heat in and heat out over the drive: where they part, the loop warms or cools. */
-export function heatChart(found: Side, candidate: Side | null): Chart {
+export function heatChart(found: Side, candidate: Side | null, bands: BothBands = []): Chart {
   const shown: readonly Shown[] = [
     { column: 'heatIn', label: 'heat in', tone: 'hot' },
     { column: 'heatOut', label: 'heat out', tone: 'cold' },
@@ -111,6 +112,10 @@ export function heatChart(found: Side, candidate: Side | null): Chart {
             shown.map((s) => ({ ...s, label: `${s.label}, candidate` })),
           )
         : []),
+    ],
+    bands: [
+      ...marks(bands, 'heatIn', { id: 'heatIn', tone: 'hot' }),
+      ...marks(bands, 'heatOut', { id: 'heatOut', tone: 'cold' }),
     ],
     stretches: stretches(found),
   };

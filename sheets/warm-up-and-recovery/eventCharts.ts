@@ -6,6 +6,7 @@ import { bands, eventPoints } from '$lib/solver/loop/events/plots';
 import type { EventDrive } from '$lib/job/models/toDrive';
 import type { EventHistory } from '$lib/solver/loop/events/types';
 import { points } from '$lib/solver/loop/history';
+import { marks, type BothBands } from '../bands/marks';
 import { eventsOf } from './eventStudy';
 import { told } from './eventWords';
 import { driveOf } from './study';
@@ -82,7 +83,11 @@ const CANDIDATE_PLACES: readonly Shown[] = [
   { column: 'reservoir', label: 'reservoir' },
 ];
 
-export function eventTemperatures(found: Side, candidate: Side | null): Chart {
+export function eventTemperatures(
+  found: Side,
+  candidate: Side | null,
+  bands: BothBands = [],
+): Chart {
   const drives = both(found, candidate);
   const own = drives.find(({ name }) => name === 'found')?.drive;
   const plain = driveOf(found);
@@ -106,10 +111,16 @@ export function eventTemperatures(found: Side, candidate: Side | null): Chart {
         curves(drive, name, name === 'found' ? PLACES : CANDIDATE_PLACES),
       ),
     ],
+    bands: [
+      ...marks(bands, 'chargeOut', { id: 'chargeOut', tone: 'hot', only: 'found' }),
+      ...marks(bands, 'reservoir', { id: 'reservoir', tone: 'ink', only: 'found' }),
+      ...marks(bands, 'chargeOut', { id: 'chargeOut', only: 'candidate' }),
+      ...marks(bands, 'reservoir', { id: 'reservoir', only: 'candidate' }),
+    ],
     stretches: own ? stands(own) : [],
     limits: [
       { axis: 'y', at: found.limits.charge, label: 'charge air not above' },
-      ...(own ? marks(own) : []),
+      ...(own ? eventMarks(own) : []),
     ],
   };
 }
@@ -118,7 +129,7 @@ export function eventTemperatures(found: Side, candidate: Side | null): Chart {
 const APART = 0.04;
 
 /** The numbers of the list, each at its time; neighbours together. */
-function marks(drive: EventDrive): Limit[] {
+function eventMarks(drive: EventDrive): Limit[] {
   const apart = APART * drive.run.endTime;
   const groups: { at: number; first: number; last: number }[] = [];
   for (const { number, t } of told(drive)) {
@@ -139,7 +150,8 @@ function strip(
   found: Side,
   candidate: Side | null,
   axis: { name: string; quantity: 'volumeFlow' | 'voltage' | 'mass' },
-  label: string,
+  label: 'flow' | 'volts' | 'ice',
+  bands: BothBands,
   of: (drive: EventDrive) => readonly (readonly [number, number])[],
 ): Chart {
   return {
@@ -151,25 +163,27 @@ function strip(
       side: name,
       points: of(drive),
     })),
+    bands: marks(bands, label, { id: label }),
   };
 }
 
-export const flowStrip = (found: Side, candidate: Side | null): Chart =>
-  strip(found, candidate, { name: 'Flow', quantity: 'volumeFlow' }, 'flow', ({ run }) =>
+export const flowStrip = (found: Side, candidate: Side | null, bands: BothBands = []): Chart =>
+  strip(found, candidate, { name: 'Flow', quantity: 'volumeFlow' }, 'flow', bands, ({ run }) =>
     eventPoints(run.history, 'flow'),
   );
 
-export const voltsStrip = (found: Side, candidate: Side | null): Chart =>
+export const voltsStrip = (found: Side, candidate: Side | null, bands: BothBands = []): Chart =>
   strip(
     found,
     candidate,
     { name: 'Volts at the pump’s plug', quantity: 'voltage' },
     'volts',
+    bands,
     ({ run, volts }) => Array.from(run.history.t, (t, i) => [t, volts[i]!] as const),
   );
 
-export const iceStrip = (found: Side, candidate: Side | null): Chart =>
-  strip(found, candidate, { name: 'Ice in the tank', quantity: 'mass' }, 'ice', ({ run }) =>
+export const iceStrip = (found: Side, candidate: Side | null, bands: BothBands = []): Chart =>
+  strip(found, candidate, { name: 'Ice in the tank', quantity: 'mass' }, 'ice', bands, ({ run }) =>
     eventPoints(run.history, 'iceMass'),
   );
 

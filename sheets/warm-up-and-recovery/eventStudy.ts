@@ -1,26 +1,16 @@
 /** The drive with everything that may happen on it: worked out when asked for, kept by what it uses. */
 import type { Side } from '$lib/job/evaluate';
 import { problemOf } from '$lib/job/problem';
-import { eventDrive, type EventDrive } from '$lib/job/models/toDrive';
+import { asksOfDrive, eventDrive, type EventDrive } from '$lib/job/models/toDrive';
 import type { Outcome } from '$lib/job/types';
 import { Keep } from '$lib/keep';
 import type { Keeping } from '$lib/workers/background.svelte';
 
 const drives = new Keep<EventDrive>(6);
 
-/** Values a drive depends on besides those that make up the loop. */
-const ASKED =
-  /^(schedule$|start\.|events\.|feed\.|pump\.voltsFrom|runaway\.(liquidGain|inletShare))/;
-
 export const KEEPING: Keeping<'drive'> = {
   task: 'drive',
-  keyOf: ({ loop, values }) =>
-    JSON.stringify([
-      loop,
-      Object.keys(values)
-        .filter((path) => ASKED.test(path))
-        .map((path) => [path, values[path]!.si, values[path]!.choice, values[path]!.rows]),
-    ]),
+  keyOf: ({ loop, values }) => JSON.stringify([loop, asksOfDrive(values)]),
   known: (key) => drives.has(key),
   keep: (key, drive) => drive && drives.set(key, drive),
 };

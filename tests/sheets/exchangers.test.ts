@@ -1,3 +1,4 @@
+import { exchangerEnds } from '$lib/job/sure/bands/exchangers';
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Side } from '$lib/job/evaluate';
 import type { Job } from '$lib/job/types';
@@ -172,7 +173,9 @@ describe('plots', () => {
       const { asFound, candidate } = sidesOf(JOBS[name]!(), duty);
       const sides = solvedSides(asFound, candidate);
       if (sides.length === 0) continue;
-      for (const chart of [velocityChart(sides), flowChart(sides), chargeChart(sides)]) {
+      const ends = exchangerEnds(candidate ? [asFound, candidate] : [asFound]);
+      for (const draw of [velocityChart, flowChart, chargeChart]) {
+        const chart = draw(sides, ends);
         expect(chart.curves).toHaveLength(sides.length);
         const numbers = [
           ...chart.curves!.flatMap((c) => c.points.flat()),

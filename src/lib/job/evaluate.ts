@@ -1,7 +1,5 @@
 /** The whole loop solved for both sides of a job: once per job, shared by every sheet. */
-import { once } from '$lib/once';
 import { prepareLoop, type PreparedLoop } from '$lib/solver/loop/prepare';
-import { steadyIn } from '$lib/solver/loop/steady';
 import type {
   DutyId,
   Loop,
@@ -9,14 +7,15 @@ import type {
   WarmUpRequest,
   WarmUpSolution,
 } from '$lib/solver/loop/types';
-import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
 import { requireMeasures } from './models/coreMeasures';
 import { requireConsistent } from './models/consistency';
 import type { LogRecord } from './log/logRecord';
-import { problemOf } from './problem';
-import { toLimits, toLoop, toSchedule, toStart, type Limits } from './models/toLoop';
+import { toLoop, type Limits } from './models/toLoop';
+import { solvedSide } from './solvedSide';
 import type { Candidate, Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
 import { resolve, type Values } from './values';
+
+export { requestOf } from './solvedSide';
 
 /** One side of a job: its values, and what they lead to. Solutions are found when first asked for. */
 export interface Side {
@@ -105,80 +104,11 @@ function keptSide(job: Job, id: SideId, key: object, ...madeOf: object[]): Side 
 }
 
 function sideOf(job: Job, id: SideId): Side {
-  const { units } = job.header;
   const { values, problems } = resolve(job, id);
-  const loop = toLoop(values);
-  const attempt = <T>(work: () => T): Outcome<T> => {
-    try {
-      return { ok: true, value: work() };
-    } catch (thrown) {
-      return { ok: false, problem: problemOf(thrown, units) };
-    }
-  };
-  const prepared = attempt(() => {
+  const described = { id, values, problems, loop: toLoop(values) };
+  return solvedSide(described, job.header.units, (loop) => {
     requireMeasures(values);
     requireConsistent(loop);
-    const ready = prepareLoop(loop);
-    // The air side is checked by being solved; the duties need it anyway.
-    for (const duty of Object.values(loop.duties)) ready.airAt(duty.vehicleSpeed);
-    return ready;
+    return prepareLoop(loop);
   });
-  const solved = <T>(work: (ready: PreparedLoop) => T) =>
-    once((): Outcome<T> => (prepared.ok ? attempt(() => work(prepared.value)) : prepared));
-
-  const steadyAt = (duty: DutyId) =>
-    solved((ready) => steadyIn(ready, loop.duties[duty], loop.duties[duty].vehicleSpeed));
-  const traffic = steadyAt('traffic');
-  const cruise = steadyAt('cruise');
-  const pull = steadyAt('pull');
-  const request = solved((ready) => requestOf(ready, values));
-  const history = once((): Outcome<WarmUpSolution> => {
-    const asked = request();
-    if (!asked.ok) return asked;
-    if (!prepared.ok) return prepared;
-    return attempt(() => warmUp(prepared.value, asked.value));
-  });
-
-  return {
-    id,
-    values,
-    problems,
-    loop,
-    limits: toLimits(values),
-    log: null,
-    prepared,
-    steady: {
-      get traffic() {
-        return traffic();
-      },
-      get cruise() {
-        return cruise();
-      },
-      get pull() {
-        return pull();
-      },
-    },
-    get request() {
-      return request();
-    },
-    get warmUp() {
-      return history();
-    },
-    ...(prepared.ok ? {} : { problem: prepared.problem }),
-  };
-}
-
-/** The drive that is asked of a loop. */
-export function requestOf(ready: PreparedLoop, values: Values): WarmUpRequest {
-  const { charge, recoveryBand } = toLimits(values);
-  const start = toStart(values);
-  return {
-    schedule: toSchedule(values),
-    start:
-      start.kind === 'cruise'
-        ? settledState(ready, 'cruise')
-        : coldState(ready, start.kind === 'given' ? start.temperature : undefined),
-    chargeLimit: charge,
-    recoveryBand,
-  };
 }

@@ -17,13 +17,17 @@ export interface Keeping<K extends TaskName> {
 }
 
 let answers = $state(0);
-const desks = new Desks(() => void answers++);
+const answered = () => void answers++;
+const plain = new Desks(answered);
+/** Bands have a thread of their own: what a sheet cannot do without is not kept waiting by them. */
+const ofBands = new Desks(answered);
 
 /** True when the result of `side` is there (or must be worked out here); else it is asked for. */
 export function ready<K extends TaskName>(of: Keeping<K>, job: Job, side: Side): boolean {
   void answers;
   const { task } = of;
   const key = of.keyOf(side);
+  const desks = task.startsWith('band ') ? ofBands : plain;
   if (of.known(key) || desks.hopeless(task, key)) return true;
   desks.ask({ task, key, job, side: side.id }, (k, value) => of.keep(k, value as TaskResult[K]));
   return false;

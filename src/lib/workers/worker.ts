@@ -19,8 +19,9 @@ addEventListener('message', ({ data }: MessageEvent<Asked>) => {
   try {
     const { asFound, candidate } = evaluate(job);
     const side = asked.side === 'asFound' ? asFound : candidate;
+    const sides = candidate ? [asFound, candidate] : [asFound];
     answer = side
-      ? { ...asked, ok: true, value: TASKS[asked.task](side) }
+      ? { ...asked, ok: true, value: TASKS[asked.task]!(side, sides) }
       : { ...asked, ok: false };
   } catch {
     // What cannot be solved is worded where it is shown; there the attempt is made again and fails at once.

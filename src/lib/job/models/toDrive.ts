@@ -19,6 +19,16 @@ export interface EventDrive {
   readonly volts: Float64Array;
 }
 
+/** Values a drive depends on besides those that make up the loop. */
+const ASKED =
+  /^(schedule$|start\.|events\.|feed\.|pump\.voltsFrom|runaway\.(liquidGain|inletShare))/;
+
+/** Those values as plain data: what a drive with events is kept by, beside the loop. */
+export const asksOfDrive = (values: Values) =>
+  Object.keys(values)
+    .filter((path) => ASKED.test(path))
+    .map((path) => [path, values[path]!.si, values[path]!.choice, values[path]!.rows] as const);
+
 /** What the drive of a side asks for beyond the plain warm-up. @throws what contradicts itself */
 export function toEventRequest(values: Values, plain: WarmUpRequest): EventRequest {
   const si = (path: string) => values[path]!.si!;

@@ -80,7 +80,7 @@ export function preparedModel(
 }
 
 /** A tail of the distribution does not leave the range of the field. */
-function heldWithin(inputs: readonly Uncertain[]): (x: Float64Array) => Float64Array {
+export function heldWithin(inputs: readonly Uncertain[]): (x: Float64Array) => Float64Array {
   const held = new Float64Array(inputs.length);
   return (x) => {
     for (let i = 0; i < held.length; i++) {

@@ -62,6 +62,8 @@ export interface Limit {
 
 /** ± around a curve. */
 export interface Band extends Mark {
+  /** Id of its curve, for a reading. */
+  readonly of?: string;
   readonly points: readonly (readonly [x: number, low: number, high: number])[];
 }
 

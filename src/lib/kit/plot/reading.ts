@@ -1,5 +1,5 @@
 /** Reading a chart at one x: every curve's y there, in words. SI in, text out. */
-import { worded } from '../format';
+import { differenceOf, spreadText, worded } from '../format';
 import { SIDE_WORD, type SideName, type UnitSystem } from '../types';
 import type { Chart, Curve, Point, Tone } from './chart';
 
@@ -44,6 +44,31 @@ export function stops(chart: Chart): number[] {
   return sorted.filter((_, i) => i % every === 0 || i === sorted.length - 1);
 }
 
+/** A band is called even while neither of its sides is this many times the other. */
+const EVEN = 1.5;
+
+/** ± of a curve at `x`, where it has a band; its two sides apart where they differ. */
+function spreadAt(chart: Chart, curve: Curve, x: number, y: number, system: UnitSystem): string {
+  const band = (chart.bands ?? []).find(
+    ({ of, side = 'found' }) => of === curve.id && side === (curve.side ?? 'found'),
+  );
+  if (!band) return '';
+  const low = along(
+    band.points.map(([at, value]) => [at, value] as const),
+    x,
+  );
+  const high = along(
+    band.points.map(([at, , value]) => [at, value] as const),
+    x,
+  );
+  if (low === null || high === null || !(low < y && y < high)) return '';
+  const said = (by: number) => spreadText(by, differenceOf(chart.y.quantity), system);
+  const [up, down] = [high - y, y - low];
+  return Math.max(up, down) <= EVEN * Math.min(up, down)
+    ? ` ± ${said((up + down) / 2)}`
+    : ` +${said(up)} −${said(down)}`;
+}
+
 /** What the chart says at `x`. Curves that do not reach there are left out. */
 export function readAt(chart: Chart, x: number, system: UnitSystem): Reading {
   const item = (curve: Curve): ReadingItem[] => {
@@ -52,7 +77,7 @@ export function readAt(chart: Chart, x: number, system: UnitSystem): Reading {
     return [
       {
         label: curve.label,
-        text: worded(y, chart.y.quantity, system),
+        text: worded(y, chart.y.quantity, system) + spreadAt(chart, curve, x, y, system),
         side: curve.side ?? 'found',
         ...(curve.tone && { tone: curve.tone }),
         y,

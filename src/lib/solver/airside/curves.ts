@@ -21,14 +21,15 @@ const shroudedArea = ({ frontExchanger, fans }: Loop) =>
 
 /**
  * Pressure of all fans against the air flow through the shroud, m³/s and Pa, to free delivery or to the
- * flow at this vehicle speed where that is more; negative past free delivery. Empty without fans.
+ * flow at this vehicle speed where that is more, or to `flowMax`; negative past free delivery. Empty
+ * without fans.
  */
-export function fanSetCurve(loop: Loop, vehicleSpeed: number): readonly Sample[] {
+export function fanSetCurve(loop: Loop, vehicleSpeed: number, flowMax?: number): readonly Sample[] {
   if (loop.fans.count === 0) return [];
   const model = airModel(loop);
   const area = shroudedArea(loop);
-  const [flow] = fanSetPoint(loop, model.at(vehicleSpeed));
-  const end = Math.max(flow, freeDeliveryOfAll(loop));
+  const end =
+    flowMax ?? Math.max(fanSetPoint(loop, model.at(vehicleSpeed))[0], freeDeliveryOfAll(loop));
   return spaced(0, end, POINTS).map((q) => [q, model.fan(q / area)]);
 }
 

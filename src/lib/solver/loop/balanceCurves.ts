@@ -3,7 +3,7 @@ import { goRound } from './balance';
 import type { PreparedLoop } from './prepare';
 import { roundAt } from './roundAt';
 import { FLOW_STANDING, steadyIn } from './steady';
-import type { DutyId } from './types';
+import type { DutyId, SteadySolution } from './types';
 
 type Point = readonly [temperature: number, heat: number];
 
@@ -20,24 +20,36 @@ const STEPS = 32;
 /** Left and right of the crossing, or from ambient up, K. */
 const SPAN = 30;
 
+/** Temperatures worth drawing round the balance of a duty, K; null when the liquid stands still. */
+export function balanceSpan(
+  prepared: PreparedLoop,
+  s: SteadySolution,
+): readonly [from: number, to: number] | null {
+  if (s.status === 'no-flow') return null;
+  const middle = s.temperatures.pumpIn;
+  const low = Math.min(prepared.loop.site.ambientTemperature, middle - SPAN);
+  return [Math.max(prepared.coldest, low), Math.min(prepared.hottest, middle + SPAN)];
+}
+
 /**
  * Sample both heats around the balance of a duty. Null when the liquid stands still: then there is
  * no common temperature to draw against.
+ * @param span - temperatures of the liquid, K, as far as it is liquid; {@link balanceSpan} unless told
  */
 export function heatBalanceCurves(
   prepared: PreparedLoop,
   dutyId: DutyId,
+  span?: readonly [from: number, to: number],
 ): HeatBalanceCurves | null {
   const duty = prepared.loop.duties[dutyId];
   const air = prepared.airAt(duty.vehicleSpeed);
   const s = steadyIn(prepared, duty, duty.vehicleSpeed);
-  if (s.status === 'no-flow') return null;
+  const own = balanceSpan(prepared, s);
+  if (!own) return null;
   const middle = s.temperatures.pumpIn;
-  const from = Math.max(
-    prepared.coldest,
-    Math.min(prepared.loop.site.ambientTemperature, middle - SPAN),
-  );
-  const to = Math.min(prepared.hottest, middle + SPAN);
+  const [from, to] = span
+    ? [Math.max(prepared.coldest, span[0]), Math.min(prepared.hottest, span[1])]
+    : own;
   const entering: Point[] = [];
   const leaving: Point[] = [];
   for (let i = 0; i <= STEPS; i++) {

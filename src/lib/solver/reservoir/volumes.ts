@@ -86,6 +86,19 @@ export function timeConstantWith(
 const longEnough = (timeConstant: number | null) =>
   Math.min(Math.max(SETTLED_AFTER * (timeConstant ?? 0), RUN[0]), RUN[1]);
 
+/** How long a loop of `factor` times its liquid is followed, s: back after a pull, and from cold. */
+export function runLengths(
+  present: PreparedLoop,
+  { settled, before }: Pick<VolumeQuestion, 'settled' | 'before'>,
+  factor: number,
+): { back(): number; hold(): number } {
+  const changed = withVolume(present, factor);
+  return {
+    back: once(() => longEnough(timeConstants(present, before)(changed))),
+    hold: once(() => longEnough(timeConstants(present, settled)(changed))),
+  };
+}
+
 /**
  * Follow a loop in time with each factor times its liquid. All runs are as long as the largest needs to
  * settle. What the volume cannot change (solutions, what drives the loop, where it starts) is shared.
@@ -97,11 +110,10 @@ export function volumeRuns(
   factors: readonly number[],
 ): VolumeRun[] {
   const present = prepare(loop);
-  const largest = withVolume(present, Math.max(...factors));
+  const lengths = runLengths(present, { settled, before }, Math.max(...factors));
   const forcing = forcingOf(present);
   const ofPull = timeConstants(present, before);
-  const back = longEnough(ofPull(largest));
-  const hold = once(() => longEnough(timeConstants(present, settled)(largest)));
+  const back = lengths.back();
   const start = settledState(present, before.duty, before);
   return factors.map((factor) => {
     const changed = withVolume(present, factor);
@@ -120,7 +132,9 @@ export function volumeRuns(
       volume: changed.loop.reservoir.liquidVolume,
       settled,
       timeConstant: ofPull(changed),
-      held: once(() => follow(coldState(changed), [{ duty: settled.duty, duration: hold() }])),
+      held: once(() =>
+        follow(coldState(changed), [{ duty: settled.duty, duration: lengths.hold() }]),
+      ),
       pull,
       rise: pull.peakReservoir.value - start.reservoir,
       telling: pullTime + back / 2,
@@ -128,13 +142,19 @@ export function volumeRuns(
   });
 }
 
-/** How far the reservoir stands above where it was before the pull: points (s, K) of the telling part. */
-export function pullRise({ pull: { history }, telling }: VolumeRun): (readonly [number, number])[] {
+/** How far the reservoir stands above where it was before the pull: points (s, K) up to `until`. */
+export function risesOf(
+  history: WarmUpSolution['history'],
+  until: number,
+): (readonly [number, number])[] {
   const before = history.reservoir[0]!;
   return reservoirPoints(history)
-    .filter(([t]) => t <= telling)
+    .filter(([t]) => t <= until)
     .map(([t, T]) => [t, T - before]);
 }
+
+/** {@link risesOf} the telling part of a run. */
+export const pullRise = ({ pull: { history }, telling }: VolumeRun) => risesOf(history, telling);
 
 /**
  * Where a run has made `share` of its way from start to settled: time and temperature of the
