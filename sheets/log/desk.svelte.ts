@@ -46,6 +46,8 @@ export class LogDesk {
   failed = $state.raw<Failed | null>(null);
   /** Columns being marked and searched. */
   searching = $state.raw<Searching | null>(null);
+  /** What was stopped last, until something else is begun. */
+  halted = $state.raw<'reading' | 'search' | null>(null);
   opened = $state.raw<OpenedLog | null>(null);
   assigned = $state.raw<readonly Assigned[]>([]);
   mapped = $state.raw<MappedLog | null>(null);
@@ -58,7 +60,7 @@ export class LogDesk {
   /** Read a file; what was open stays until it is read whole. */
   async open(blob: Blob, name: string, job: JobState, withoutHeader = false): Promise<void> {
     this.#asking?.stop();
-    this.failed = null;
+    [this.failed, this.halted] = [null, null];
     this.#file = { blob, name };
     this.reading = { name, size: blob.size, bytes: 0, rows: 0 };
     const { size } = blob;
@@ -77,7 +79,9 @@ export class LogDesk {
       this.assigned = kept ?? guessed(opened);
       if (kept) await this.confirm(job);
     } catch (thrown) {
-      if (this.#asking === asking && !isStop(thrown)) this.#fail(thrown, name);
+      if (this.#asking !== asking) return;
+      if (isStop(thrown)) this.halted = 'reading';
+      else this.#fail(thrown, name);
     } finally {
       if (this.#asking === asking) [this.#asking, this.reading] = [null, null];
     }
@@ -106,7 +110,7 @@ export class LogDesk {
   async confirm(job: JobState): Promise<boolean> {
     const { opened, assigned } = this;
     if (!opened) return false;
-    this.failed = null;
+    [this.failed, this.halted] = [null, null];
     this.stopSearch();
     try {
       const mapped = await this.#searched('marks', 'map', { assigned });
@@ -122,6 +126,8 @@ export class LogDesk {
       this.look(this.view);
     } catch (thrown) {
       if (!isStop(thrown)) this.#fail(thrown, opened.name);
+      // A search that another one follows was not stopped by the user.
+      else if (!this.searching) this.halted = 'search';
       return false;
     }
     return true;

@@ -210,9 +210,35 @@ describe('a large log', () => {
       }).observe(document.body, { childList: true, subtree: true });
     });
     await choose(page, name, long());
-    await page.getByRole('button', { name: 'Stop reading' }).waitFor({ state: 'detached' });
+    await page.getByText('Reading was stopped').waitFor(PATIENT);
     expect(await page.getByText(name).count()).toBe(0);
     expect(await page.locator('div.plots svg').count()).toBeGreaterThan(5);
+  });
+
+  it('marking and searching can be stopped; it is said, and can be taken up again', async () => {
+    const page = await visit('sheets/log/');
+    await openInvented(page);
+    const before = await says(page);
+    await choose(page, 'long.csv', long());
+    const confirm = page.getByRole('button', { name: 'These are right' });
+    await confirm.waitFor(PATIENT);
+    await page.evaluate(() => {
+      const watch = new MutationObserver(() => {
+        const stop = [...document.querySelectorAll('button')].find(
+          (button) => button.textContent?.trim() === 'Stop',
+        );
+        if (!stop) return;
+        watch.disconnect();
+        stop.click();
+      });
+      watch.observe(document.body, { childList: true, subtree: true });
+    });
+    await confirm.click();
+    await page.getByText('The search was stopped').waitFor(PATIENT);
+    expect(await says(page)).toBe(before);
+    await confirm.click();
+    await page.locator('div.plots svg').first().waitFor(PATIENT);
+    expect(await page.getByText('The search was stopped').count()).toBe(0);
   });
 
   it('a file that claims 5 GB is refused before it is read', async () => {

@@ -43,11 +43,18 @@ function finished<T>(steps: Steps<T>): T {
 const TOLD = 5;
 const SAMPLE = 3;
 
-export class LogSession {
-  private axis: TimeAxis | null = null;
+/** The log's columns as channels on its time. */
+interface Mapped {
+  readonly axis: TimeAxis;
   /** Rows of the axis that follow a gap in time. */
-  private gaps = new Int32Array();
-  private channels = new Map<LogChannel, Channel>();
+  readonly gaps: Int32Array;
+  readonly channels: ReadonlyMap<LogChannel, Channel>;
+}
+
+export class LogSession {
+  private mapped: Mapped | null = null;
+  /** Marked, but not searched for events yet: where that is stopped, what was mapped before stays. */
+  private next: Mapped | null = null;
 
   constructor(
     private readonly log: Log,
@@ -112,10 +119,10 @@ export class LogSession {
       channels.set(channel, { values, marks: markReadings(values, { span: couldBe(channel) }) });
       yield { done: 1 + channels.size, of: assigned.length };
     }
-    [this.axis, this.channels] = [axis, channels];
     const { t } = axis;
-    const gaps = axis.breaks.filter(({ kind }) => kind === 'gap');
-    this.gaps = Int32Array.from(gaps, ({ row }) => firstAt(axis.rows, row));
+    const leaps = axis.breaks.filter(({ kind }) => kind === 'gap');
+    const gaps = Int32Array.from(leaps, ({ row }) => firstAt(axis.rows, row));
+    this.next = { axis, gaps, channels };
     return {
       duration: t.at(-1)!,
       step: axis.step,
@@ -125,9 +132,10 @@ export class LogSession {
   }
 
   view(from: number, to: number, pixels: number): Seen[] {
-    const { t } = this.timed();
-    return [...this.channels].map(([channel, { values, marks }]) => {
-      const rows = plotRows(t, values, { from, to, pixels, gaps: this.gaps });
+    const { axis, gaps, channels } = this.current();
+    const { t } = axis;
+    return [...channels].map(([channel, { values, marks }]) => {
+      const rows = plotRows(t, values, { from, to, pixels, gaps });
       return {
         channel,
         t: Float64Array.from(rows, (row) => t[Math.abs(row)]!),
@@ -141,24 +149,30 @@ export class LogSession {
     return finished(this.searching());
   }
 
-  /** Groups in which flow or volts fell; temperatures alone rise in every pull. Rule by rule. */
+  /**
+   * Groups in which flow or volts fell; temperatures alone rise in every pull. Rule by rule. At its end
+   * what was mapped last takes the place of what was mapped before.
+   */
   *searching(): Steps<FoundEvent[]> {
-    const { t } = this.timed();
-    const usual = (channel: LogChannel) => medianOf(withoutMarks(this.channels.get(channel)!));
-    const rules = eventRules([...this.channels.keys()], usual);
+    const mapped = this.next ?? this.current();
+    const { axis, channels } = mapped;
+    const { t } = axis;
+    const usual = (channel: LogChannel) => medianOf(withoutMarks(channels.get(channel)!));
+    const rules = eventRules([...channels.keys()], usual);
     const found: LogEvent[] = [];
     for (const [i, rule] of rules.entries()) {
-      const own = this.channels.get(rule.channel as LogChannel)!;
+      const own = channels.get(rule.channel as LogChannel)!;
       found.push(...findEvents(t, withoutMarks(own), rule));
       yield { done: i + 1, of: rules.length };
     }
+    [this.mapped, this.next] = [mapped, null];
     return groupEvents(found, TOGETHER)
       .filter(({ events }) => events.some(({ kind }) => kind === 'drop'))
       .map((group) => {
         const begun = Math.max(...group.events.map(({ latest }) => latest));
         return {
           ...group,
-          after: this.levels([{ from: begun + AFTERWARDS[0], to: begun + AFTERWARDS[1] }]),
+          after: levelsOf(mapped, [{ from: begun + AFTERWARDS[0], to: begun + AFTERWARDS[1] }]),
         };
       });
   }
@@ -168,36 +182,37 @@ export class LogSession {
    * @throws {@link LogError} without a span
    */
   pace(spans: readonly Stretch[], most: number, leaveOutMarked: boolean): Paced {
-    const axis = this.timed();
+    const mapped = this.current();
+    const { axis, channels } = mapped;
     const from = Math.max(0, Math.min(...spans.map((s) => s.from)));
     const to = Math.min(axis.t.at(-1)!, Math.max(...spans.map((s) => s.to)));
     if (!(to > from)) throw new LogError('no-time', 'These spans hold no time of this log.');
     const step = Math.max(axis.step, (to - from) / (most - 1));
     const at = evenTimes(from, to, step);
-    const paced = [...this.channels].map(([channel, { values, marks }]) => {
+    const paced = [...channels].map(([channel, { values, marks }]) => {
       const skip = leaveOutMarked
         ? (row: number) => marks.flags[row] !== MARK.none
         : (row: number) => (marks.flags[row]! & MARK.beyond) !== 0;
       return [channel, meanAt(axis.t, values, at, step, skip)] as const;
     });
-    return { t: at, channels: Object.fromEntries(paced), levels: this.levels(spans) };
+    return { t: at, channels: Object.fromEntries(paced), levels: levelsOf(mapped, spans) };
   }
 
-  /** Marked readings do not count. */
-  private levels(spans: readonly Stretch[]): Levels {
-    const { t } = this.timed();
-    const levels: Levels = {};
-    for (const [channel, { values, marks }] of this.channels) {
-      const level = levelOf(t, values, marks.flags, spans);
-      if (level.count > 0) levels[channel] = level;
-    }
-    return levels;
+  private current(): Mapped {
+    const mapped = this.mapped ?? this.next;
+    if (!mapped) throw new LogError('no-time', 'Say which column is the time.');
+    return mapped;
   }
+}
 
-  private timed(): TimeAxis {
-    if (!this.axis) throw new LogError('no-time', 'Say which column is the time.');
-    return this.axis;
+/** Marked readings do not count. */
+function levelsOf({ axis, channels }: Mapped, spans: readonly Stretch[]): Levels {
+  const levels: Levels = {};
+  for (const [channel, { values, marks }] of channels) {
+    const level = levelOf(axis.t, values, marks.flags, spans);
+    if (level.count > 0) levels[channel] = level;
   }
+  return levels;
 }
 
 function cardOf(channel: LogChannel, { values, marks }: Channel, t: Float64Array): ChannelCard {
