@@ -6,7 +6,7 @@ import type { Study } from './study';
 /** Null where no circuit is known to draw. */
 export function errorChart({ job, trims, trim, setup, goodEnough, verdict }: Study): Chart | null {
   if (!trims?.ok || !setup || (!verdict && !job.readerBiasKnown)) return null;
-  const { error } = trims.value;
+  const { error, presentBand } = trims.value;
   const curve = (id: string, label: string, bias: number, side: Curve['side']): Curve[] => {
     const points = error.curve(bias).map(({ T, error: off }) => [T, off] as const);
     return points.length > 1 ? [{ id, label, points, ...(side && { side }) }] : [];
@@ -18,6 +18,12 @@ export function errorChart({ job, trims, trim, setup, goodEnough, verdict }: Stu
     curves: [
       ...curve('before', trim ? 'as it is' : 'the circuit', setup.divider.bias, 'found'),
       ...(trim ? curve('after', 'trimmed', trim.bias, 'candidate') : []),
+    ],
+    bands: [
+      { side: 'found', of: 'before', points: error.between(...presentBand) },
+      ...(trim
+        ? [{ side: 'candidate', of: 'after', points: error.between(...trim.biasBand) } as const]
+        : []),
     ],
     dots: readings.length > 0 ? [{ label: 'your readings', side: 'found', points: readings }] : [],
     limits: [

@@ -1,6 +1,6 @@
 /** What the two baths mean, in plain words. */
 import { pullUpBehind, type FittedHypothesis } from '$lib/solver/instruments/probe/hypotheses';
-import { probeOff } from '$lib/solver/instruments/probe/verdict';
+import { probeOff, type InputEnd } from '$lib/solver/instruments/probe/verdict';
 import { q, say, type Finding } from '../types';
 import { coarseness, lotFindings } from './otherFindings';
 import type { Study } from './study';
@@ -109,8 +109,30 @@ function alternatives(
   return found;
 }
 
-function unexplained({ job, verdict, setup }: Study): Finding[] {
+const END: Readonly<Record<InputEnd, string>> = {
+  open: 'an open input: a plug that is off, a broken lead, a pin that does not touch. Ohm the probe through its plug, and wiggle the lead',
+  short:
+    'a shorted input: a chafed lead, water in the plug, two pins that touch. Unplug the probe; if the reading stays, it is the lead',
+};
+
+/** Both baths the same way, or one alone; each the other's way is baths mixed up. */
+function endFinding({ job, verdict }: Study): Finding | null {
+  const [ice, boil] = verdict!.ends;
+  const end = ice ?? boil;
+  if (!end || (ice && boil && ice !== boil)) return null;
+  const shown = ice ? job.ice!.shown : job.boil!.shown;
+  return {
+    code: `input-${end}`,
+    level: 'act',
+    sentence: say`${q(shown, 'temperature')} ${ice ? 'in ice' : 'at the boil'} is far from anything a bias can do to this probe. It looks like ${END[end]}. Then read both baths again.`,
+  };
+}
+
+function unexplained(study: Study): Finding[] {
+  const { job, verdict, setup } = study;
   const { twoThings, otherTableBeta } = verdict!;
+  const end = endFinding(study);
+  if (end) return [end];
   if (setup && twoThings) {
     return [
       {

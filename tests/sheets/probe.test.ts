@@ -158,6 +158,23 @@ describe('findings follow the readings', () => {
     expect(codes(STATES['table of another probe']!())).toContain('unexplained');
     expect(value(STATES['table of another probe']!(), 'trim')).toBeNull();
   });
+  it('a plug that is off, a chafed lead: named, and not trimmed', () => {
+    const open = job({ 'probe.ice': '-40 °F', 'probe.boil': '212 °F' });
+    expect(codes(open)).toContain('input-open');
+    expect(codes(open)).not.toContain('solder');
+    expect(codes(job({ 'probe.ice': '150 °F', 'probe.boil': '212 °F' }))).toContain('input-short');
+    // Hotter than the reader's table goes it is refused as such.
+    expect(codes(job({ 'probe.ice': '32 °F', 'probe.boil': '400 °F' }))).toEqual(['probe-short']);
+    // Each the other's way is no lead at fault: the baths were mixed up.
+    expect(codes(STATES['baths mixed up']!())).toContain('unexplained');
+  });
+  it('a list of resistors with nothing in it says what to do, and the verdict stands', () => {
+    const none = edited(read({}, 1180), { 'probe.stock': 'hand' });
+    const bare = { ...none, asFound: { ...none.asFound, 'probe.hand': { is: [] } } };
+    const said = content(side(bare)).findings.find((f) => f.code === 'no-trim');
+    expect(JSON.stringify(said?.sentence)).toContain('enter what is there, or choose a series');
+    expect(codes(bare)).toContain('explains-bias');
+  });
   it('ohms measured in the bath accuse the probe', () => {
     const found = content(side(STATES['ohms measured']!())).findings;
     expect(found.find((f) => f.code === 'probe-ice')?.level).toBe('good');

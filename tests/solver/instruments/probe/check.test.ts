@@ -150,6 +150,29 @@ describe('two points that no single thing explains', () => {
   });
 });
 
+describe('an input without its probe', () => {
+  const [ice, boil] = read({});
+  const ends = (a: number, b: number) =>
+    verdict(
+      setup,
+      [
+        { ...ice, shown: a + 273.15 },
+        { ...boil, shown: b + 273.15 },
+      ],
+      true,
+    ).ends;
+  // Common practice, no source: readers show -40 °F, or the hottest of their table, for an open or a
+  // shorted input. By the factory table this probe has 5,975 ohm at 0 and 575.8 at 60 °C: ten times less
+  // makes it a short. A bias twice or half of the right one moves a reading by some 20 K and is none.
+  it('is told from a bias that does not match', () => {
+    expect(ends(-40, 100)).toEqual(['open', null]);
+    expect(ends(60, 100)).toEqual(['short', null]);
+    expect(ends(0, 20)).toEqual([null, 'open']);
+    expect(ends(18, 120)).toEqual([null, null]);
+    expect(ends(-13, 80)).toEqual([null, null]);
+  });
+});
+
 describe('what cannot be judged is refused', () => {
   const [ice, boil] = read({});
   it('one bath, no ±, a reading of an open or a shorted input', () => {

@@ -18,6 +18,9 @@ export interface TwoThings {
   readonly plausible: boolean;
 }
 
+/** What an input without its probe reads: nothing below it, or nothing but a wire. */
+export type InputEnd = 'open' | 'short';
+
 export interface Verdict {
   /** All hypotheses, best first. */
   readonly fitted: readonly FittedHypothesis[];
@@ -27,6 +30,8 @@ export interface Verdict {
   readonly twoThings: TwoThings | null;
   /** Beta of a table that would show both readings with this circuit; null where no thermistor has it. */
   readonly otherTableBeta: number | null;
+  /** Readings so far from their baths that the input looks open or shorted there. */
+  readonly ends: readonly (InputEnd | null)[];
 }
 
 /** A bias further from the one described than this factor was hardly fitted by anyone. */
@@ -53,7 +58,17 @@ export function verdict(
     explaining,
     twoThings: explaining.length > 0 ? null : twoThings(setup, readings),
     otherTableBeta: otherTableBeta(setup, readings),
+    ends: readings.map((reading) => inputEnd(setup, reading)),
   };
+}
+
+/**
+ * What one reading looks like: the reader takes the probe to have more, or less, than any bias that
+ * someone could have fitted would make of it.
+ */
+function inputEnd(setup: ReadSetup, reading: BathReading): InputEnd | null {
+  const ratio = setup.reader.table.resistance(reading.shown) / inBath(setup, reading);
+  return ratio > FITTED_FACTOR ? 'open' : ratio < 1 / FITTED_FACTOR ? 'short' : null;
 }
 
 function twoThings(

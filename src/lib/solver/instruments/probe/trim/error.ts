@@ -22,6 +22,8 @@ export interface ErrorPoint {
 export interface RangeError {
   /** Shown less true over the range, K; points where the reader shows nothing are left out. */
   curve(bias: number): ErrorPoint[];
+  /** The error at every point for two biases, the lower first, K. */
+  between(low: number, high: number): (readonly [T: number, low: number, high: number])[];
   /** Largest magnitude of the error over the range, K; Infinity where the reader shows nothing. */
   worst(bias: number): number;
   /** Largest magnitude over the range for any bias between two, K: at one of the two ends. */
@@ -52,15 +54,23 @@ export function rangeError(setup: ReadSetup, from: number, to: number): RangeErr
     }
     return most;
   };
+  const curve = (bias: number) => {
+    const circuit = withBias(setup, bias);
+    return points.flatMap(({ T, R }) => {
+      const error = orNull(() => errorAt(circuit, T, R));
+      return error === null ? [] : [{ T, error }];
+    });
+  };
   return {
     worst,
     // The reading rises with the bias at every temperature, so the largest error lies at an end.
     worstBetween: (low, high) => Math.max(worst(low), worst(high)),
-    curve(bias) {
-      const circuit = withBias(setup, bias);
-      return points.flatMap(({ T, R }) => {
-        const error = orNull(() => errorAt(circuit, T, R));
-        return error === null ? [] : [{ T, error }];
+    curve,
+    between(low, high) {
+      const upper = new Map(curve(high).map(({ T, error }) => [T, error]));
+      return curve(low).flatMap(({ T, error }) => {
+        const other = upper.get(T);
+        return other === undefined ? [] : [[T, error, other] as const];
       });
     },
   };

@@ -48,7 +48,11 @@ export function stockOf(list: readonly { readonly R: number; readonly count?: nu
   }
   const values = [...byValue.keys()].filter((R) => byValue.get(R)! >= 1).sort((a, b) => a - b);
   if (values.length === 0) {
-    throw new InvalidInputError('resistors', 'the list of resistors is empty', 0);
+    throw new InvalidInputError(
+      'resistors',
+      'the list of resistors is empty: enter what is there, or choose a series',
+      0,
+    );
   }
   if (values.length > STOCK_MOST) {
     throw new InvalidInputError('resistors', `more than ${STOCK_MOST} values`, values.length);

@@ -53,6 +53,8 @@ export interface Trims {
   readonly least: number;
   /** Largest error as it is, K. */
   readonly present: number;
+  /** Bias as it is by its tolerance, ohm. */
+  readonly presentBand: readonly [low: number, high: number];
   /** By size of the network, each best first. */
   readonly bySize: Readonly<Record<1 | 2 | 3, readonly Trim[]>>;
 }
@@ -66,7 +68,7 @@ export interface Trims {
  * @throws as {@link rangeError}
  */
 export function trims(request: TrimRequest): Trims {
-  const { setup, from, to, keepBias, best, stock } = request;
+  const { setup, from, to, keepBias, best, stock, biasTolerance } = request;
   const error = rangeError(setup, from, to);
   const fitted = setup.divider.bias;
   const target = bestBias(error, fitted);
@@ -90,6 +92,7 @@ export function trims(request: TrimRequest): Trims {
     target,
     least: error.worst(target),
     present: error.worst(fitted),
+    presentBand: [fitted * (1 - biasTolerance), fitted * (1 + biasTolerance)],
     bySize: { 1: ofSize(1), 2: ofSize(2), 3: ofSize(3) },
   };
 }
