@@ -163,11 +163,15 @@ function flow(
 
 /** Put edits into a side, each with its ± and where it came from. Those refused stay as drafts. */
 export function withEdits(job: Job, side: SideId, edits: readonly LogEdit[], from: string): Job {
-  return edits.reduce((current, { path, typed: text, plusMinus }) => {
-    let next = applyEdit(current, side, path, text).job;
-    if (plusMinus !== undefined) next = setPm(next, side, path, plusMinus).job;
+  // The values first: each is weighed against the job before it, which is worked out then already.
+  const put = edits.reduce(
+    (current, { path, typed: text }) => applyEdit(current, side, path, text).job,
+    job,
+  );
+  return edits.reduce((current, { path, plusMinus }) => {
+    const next = plusMinus === undefined ? current : setPm(current, side, path, plusMinus).job;
     return setFrom(next, side, path, from);
-  }, job);
+  }, put);
 }
 
 /** The loop as measured as the candidate; the present one is put aside, an earlier one of these replaced. */
