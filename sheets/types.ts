@@ -11,6 +11,8 @@ import type { CautionId } from './cautions';
 export interface Said {
   readonly value: number;
   readonly quantity: Quantity;
+  /** Half width of the range that holds 95 of 100, SI; absent: none is told. */
+  readonly plusMinus?: number;
 }
 
 /** A sentence with numbers in it. */
@@ -80,4 +82,8 @@ export function say(words: TemplateStringsArray, ...numbers: (Said | string)[]):
 }
 
 /** A number with its kind, for {@link say}. */
-export const q = (value: number, quantity: Quantity): Said => ({ value, quantity });
+export const q = (value: number, quantity: Quantity, plusMinus?: number): Said => ({
+  value,
+  quantity,
+  ...(plusMinus !== undefined && { plusMinus }),
+});

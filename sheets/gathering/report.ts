@@ -41,12 +41,13 @@ function failures(own: readonly Gathered[]) {
   return failed.length > 0 ? { failed: Object.fromEntries(failed) as Record<string, string> } : {};
 }
 
-const resultReport = ({ id, name, symbol, value, absent, quantity, state }: Result) => ({
+const resultReport = ({ id, name, symbol, value, absent, quantity, plusMinus, state }: Result) => ({
   id,
   name,
   symbol,
   value,
   unit: SI_UNIT[quantity],
+  ...(plusMinus === undefined ? {} : { plusMinus }),
   ...(value === null && absent !== undefined ? { absent } : {}),
   ...(state === undefined ? {} : { state }),
 });

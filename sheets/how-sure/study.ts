@@ -29,10 +29,12 @@ export const doubtKey = (key: string, duty: DutyId): string => `${duty} ${key}`;
 /** The study of a side: the full one where it is there, else a small one made at once. */
 export function studyOf(side: Side): Sureness | null {
   const key = surenessKey(side);
-  return studies.has(key)
-    ? studies.of(key, () => null)
-    : quickStudies.of(key, () => finished(sureness(side, AT_ONCE)));
+  return studies.has(key) ? studies.of(key, () => null) : quickStudyOf(side);
 }
+
+/** The small one, whatever is there: studies can be paired only with their like. */
+export const quickStudyOf = (side: Side): Sureness | null =>
+  quickStudies.of(surenessKey(side), () => finished(sureness(side, AT_ONCE)));
 
 /** What makes the result of a duty unsure, likewise. */
 export function doubtsOf(side: Side, duty: DutyId): Doubts | null {

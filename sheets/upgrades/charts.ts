@@ -1,14 +1,15 @@
 /** Plots of the choices: one small panel a result, and what is best for the money. */
 import type { Judge } from '$lib/job/upgrades/assess';
 import { judged } from '$lib/job/upgrades/assess';
-import type { Tried } from '$lib/job/upgrades/combine';
-import type { Move } from '$lib/job/upgrades/moves';
 import type { Limits } from '$lib/job/models/toLoop';
-import { worthTheirMoney, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
+import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Chart } from '$lib/kit';
-import type { Limit } from '$lib/kit/plot/chart';
+import type { Curve, Limit } from '$lib/kit/plot/chart';
 import type { Result } from '../types';
 import { costOf, type Choice } from './choice';
+import { judgedDraws } from './draws';
+import type { FrontRow } from './front';
+import { halfWidth } from './plusMinus';
 import { resultsOf } from './results';
 import { JUDGED, short } from './words';
 
@@ -29,16 +30,27 @@ const DRAWN: Readonly<Record<string, 'charge' | 'reservoir' | 'zero' | null>> = 
   'tank-peak': 'reservoir',
   'suction-margin': 'zero',
   'boiling-margin': 'zero',
+  'freezing-margin': 'zero',
   'feed-margin': 'zero',
   current: null,
   'mass-added': null,
+  cost: null,
+  'per-degree-cruise': null,
+  'per-degree-pull': null,
 };
 
 /** Letters of a label inside the plot. */
 const LABEL = 34;
 
 /** Amounts: drawn from nothing, so that their lengths can be compared. */
-const FROM_NOTHING: readonly string[] = ['recovery-time', 'current', 'mass-added'];
+const FROM_NOTHING: readonly string[] = [
+  'recovery-time',
+  'current',
+  'mass-added',
+  'cost',
+  'per-degree-cruise',
+  'per-degree-pull',
+];
 
 /** Names this long still leave room for the plot. */
 const TICK = 44;
@@ -74,29 +86,20 @@ function panel(choices: readonly Choice[], own: readonly Result[], limits: Limit
   const { quantity } = own[0]!;
   const from = own[0]!.value;
   const marked = choices.flatMap((choice, i) => {
-    const { value } = own[i]!;
-    return value === null ? [] : [{ choice, value, place: placeOf(i) }];
+    const { value, plusMinus } = own[i]!;
+    return value === null ? [] : [{ choice, value, plusMinus, place: placeOf(i) }];
   });
   return {
     x: { name: own[0]!.name, quantity, zero: FROM_NOTHING.includes(own[0]!.id) },
     y: { name: '', quantity: 'count', names: choices.map(({ name }) => short(name, TICK)) },
-    curves: marked.flatMap(({ choice, value, place }) =>
-      from === null || choice.parts === null
+    curves: marked.flatMap(({ choice, value, plusMinus: pm, place }) => [
+      ...(from === null || choice.parts === null
         ? []
-        : [
-            {
-              id: choice.id,
-              label: choice.name,
-              thin: true,
-              quiet: true,
-              tone: 'soft' as const,
-              points: [
-                [from, place],
-                [value, place],
-              ] as const,
-            },
-          ],
-    ),
+        : [level(choice.id, choice.name, place, from, value, { tone: 'soft', thin: true })]),
+      ...(pm === undefined
+        ? []
+        : [level(`${choice.id} ±`, `${choice.name}, ±`, place, value - pm, value + pm, WHISKER)]),
+    ]),
     dots: marked.map(({ choice, value, place }) => ({
       label: short(choice.name, TICK),
       ...sideOf(choice),
@@ -105,6 +108,28 @@ function panel(choices: readonly Choice[], own: readonly Result[], limits: Limit
     limits,
   };
 }
+
+/** Between the tie and the mark: seen on both papers. */
+const WHISKER = { tone: 'ink' } as const;
+
+/** A level stroke at one place. */
+const level = (
+  id: string,
+  label: string,
+  place: number,
+  from: number,
+  to: number,
+  mark: Pick<Curve, 'tone' | 'thin'>,
+): Curve => ({
+  id,
+  label,
+  quiet: true,
+  ...mark,
+  points: [
+    [from, place],
+    [to, place],
+  ],
+});
 
 const sideOf = ({ id }: Choice) =>
   id === 'found'
@@ -117,15 +142,41 @@ const sideOf = ({ id }: Choice) =>
 export function frontChart(
   choices: readonly Choice[],
   study: UpgradeStudy,
-  moves: readonly Move[],
+  front: readonly FrontRow[],
   limits: Limits,
 ): Chart {
   const { judge, tried, budget } = study;
-  const front = worthTheirMoney(tried);
-  const isAt = (choice: Choice, { cost, T }: Tried) =>
+  const isAt = (choice: Choice, { cost, T }: { cost: number; T: number }) =>
     costOf(choice) === cost && judged(judge, choice.is) === T;
   const onFront = (cost: number, T: number) =>
     front.some((one) => one.cost === cost && one.T === T);
+  const spots = [
+    ...choices.flatMap((choice) => {
+      const cost = choice.parts === null ? 0 : costOf(choice);
+      const T = judged(judge, choice.is);
+      if (cost === null || T === null) return [];
+      const faint = choice.parts !== null && !onFront(cost, T);
+      return [
+        {
+          label: short(choice.name, LABEL),
+          x: cost,
+          y: T,
+          plusMinus: halfWidth(judgedDraws(judge, choice.draws)),
+          ...sideOf(choice),
+          ...(faint && { tone: 'soft' as const }),
+        },
+      ];
+    }),
+    ...front
+      .filter((one) => one.moves.length > 0 && !choices.some((choice) => isAt(choice, one)))
+      .map((one) => ({
+        label: short(one.name, LABEL),
+        x: one.cost,
+        y: one.T,
+        plusMinus: one.plusMinus,
+        tone: 'accent' as const,
+      })),
+  ];
   return {
     x: { name: 'Cost of the parts', quantity: 'money', zero: true },
     y: { name: titleOf(judge), quantity: 'temperature' },
@@ -148,31 +199,7 @@ export function frontChart(
           .map(({ cost, T }) => [cost, T]),
       },
     ],
-    spots: [
-      ...choices.flatMap((choice) => {
-        const cost = choice.parts === null ? 0 : costOf(choice);
-        const T = judged(judge, choice.is);
-        if (cost === null || T === null) return [];
-        const faint = choice.parts !== null && !onFront(cost, T);
-        return [
-          {
-            label: short(choice.name, LABEL),
-            x: cost,
-            y: T,
-            ...sideOf(choice),
-            ...(faint && { tone: 'soft' as const }),
-          },
-        ];
-      }),
-      ...front
-        .filter((one) => one.moves.length > 0 && !choices.some((choice) => isAt(choice, one)))
-        .map((one) => ({
-          label: short(one.moves.map((move) => moves[move]!.name).join(' + '), LABEL),
-          x: one.cost,
-          y: one.T,
-          tone: 'accent' as const,
-        })),
-    ],
+    spots,
     limits: [
       { axis: 'y', at: limits.charge, label: 'limit of the charge air', level: 'act' },
       ...(budget === null

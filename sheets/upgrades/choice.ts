@@ -5,6 +5,8 @@ import { partsList, type PartsList } from '$lib/job/upgrades/partsList';
 import { candidatesOf, candidateSides, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { LEAST_GAIN } from '$lib/solver/loop/limiting';
 import * as plan from '$lib/solver/plan/formulas';
+import { gains, type Drawn } from '$lib/job/upgrades/spreads';
+import { judgedDraws, type DrawsOf, type SideDraws } from './draws';
 
 export interface Choice {
   /** `found`, `hand`, or `aside-1` … */
@@ -15,6 +17,9 @@ export interface Choice {
   readonly parts: PartsList | null;
   /** What it is compared with; null where that is not known. */
   readonly found: Assessed | null;
+  /** Where their ± come from; empty: not drawn. */
+  readonly draws: SideDraws;
+  readonly foundDraws: SideDraws;
 }
 
 /** Nothing listed: nothing known of its cost. */
@@ -22,10 +27,21 @@ export const NO_PARTS: PartsList = partsList([], 'US');
 
 const AS_FOUND = 'As found';
 
+const NONE: SideDraws = {};
+
 /** The choice that one side is. */
-export function choiceOf(side: Side, all?: Evaluated): Choice {
+export function choiceOf(side: Side, all?: Evaluated, drawsOf?: DrawsOf): Choice {
+  const draws = drawsOf?.(side) ?? NONE;
   if (side.id === 'asFound') {
-    return { id: 'found', name: AS_FOUND, is: assessed(side), parts: null, found: null };
+    return {
+      id: 'found',
+      name: AS_FOUND,
+      is: assessed(side),
+      parts: null,
+      found: null,
+      draws,
+      foundDraws: NONE,
+    };
   }
   const own = all?.job.candidate;
   return {
@@ -34,12 +50,19 @@ export function choiceOf(side: Side, all?: Evaluated): Choice {
     is: assessed(side),
     parts: own ? partsList(own.parts, all.job.header.units) : NO_PARTS,
     found: all ? assessed(all.asFound) : null,
+    draws,
+    foundDraws: (all && drawsOf?.(all.asFound)) ?? NONE,
   };
 }
 
 /** Candidates put aside as choices, as studied. */
-export function asideChoices({ job }: Evaluated, study: UpgradeStudy): readonly Choice[] {
+export function asideChoices(
+  { job, asFound }: Evaluated,
+  study: UpgradeStudy,
+  drawsOf: DrawsOf,
+): readonly Choice[] {
   const first = job.candidate ? 1 : 0;
+  const sides = candidateSides(job);
   return candidatesOf(job)
     .slice(first)
     .map(({ name, parts }, i) => ({
@@ -48,20 +71,20 @@ export function asideChoices({ job }: Evaluated, study: UpgradeStudy): readonly 
       is: study.candidates[first + i]!,
       parts: partsList(parts, job.header.units),
       found: study.found,
+      draws: drawsOf(sides[first + i]!),
+      foundDraws: drawsOf(asFound),
     }));
 }
 
 /** Every choice there is, as found first. */
-export function choicesOf(all: Evaluated, study: UpgradeStudy): readonly Choice[] {
-  const hand = all.candidate ? [choiceOf(all.candidate, all)] : [];
-  return [choiceOf(all.asFound, all), ...hand, ...asideChoices(all, study)];
+export function choicesOf(
+  all: Evaluated,
+  study: UpgradeStudy,
+  drawsOf: DrawsOf,
+): readonly Choice[] {
+  const hand = all.candidate ? [choiceOf(all.candidate, all, drawsOf)] : [];
+  return [choiceOf(all.asFound, all, drawsOf), ...hand, ...asideChoices(all, study, drawsOf)];
 }
-
-/** The sides behind them, in the same order. */
-export const choiceSides = (all: Evaluated): readonly Side[] => [
-  all.asFound,
-  ...candidateSides(all.job),
-];
 
 const known = new WeakMap<Side, Assessed>();
 
@@ -83,22 +106,14 @@ export const takesOff = (gain: number | null): gain is number => gain !== null &
 
 export const costOf = ({ parts }: Choice): number | null => parts && parts.cost;
 
+/** The same draw by draw; null without draws. */
+export const gainDraws = ({ draws, foundDraws }: Choice, judge: Judge): Drawn | null =>
+  gains(judgedDraws(judge, foundDraws), judgedDraws(judge, draws));
+
 export function costPerDegree(choice: Choice, judge: Judge): number | null {
   const C = costOf(choice);
   const dT = gainOf(choice, judge);
   return C === null || !takesOff(dT) ? null : plan.costPerDegreeFormula.value({ C, dT });
-}
-
-/** Current of the pump; null where it stands still. */
-export const pumpCurrentOf = ({ is: { pumpPower: P, pumpVolts: U } }: Choice): number | null =>
-  P === null || U === null || !(U > 0) ? null : plan.pumpCurrent.value({ P, U });
-
-/** Pump and fans; null where one of them is not known. */
-export function currentOf(choice: Choice): number | null {
-  const I_p = pumpCurrentOf(choice);
-  const { fans: N, fanCurrent: I_f } = choice.is;
-  if (I_p === null || (N > 0 && I_f === null)) return null;
-  return plan.currentTogether.value({ I_p, N, I_f: I_f ?? 0 });
 }
 
 /** Liquid that it adds; null where either volume is not known. */
@@ -112,6 +127,9 @@ export function liquidAddedBy({ is, found }: Choice): number | null {
 
 export function massAddedBy(choice: Choice): number | null {
   const m_p = choice.parts && choice.parts.mass;
+  const m_off = choice.parts && choice.parts.off;
   const m_l = liquidAddedBy(choice);
-  return m_p === null || m_l === null ? null : plan.massAdded.value({ m_p, m_l });
+  return m_p === null || m_off === null || m_l === null
+    ? null
+    : plan.massAdded.value({ m_p, m_l, m_off });
 }

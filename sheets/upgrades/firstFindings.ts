@@ -1,46 +1,71 @@
-/** Which of all that could be done to do first, in plain words. */
-import { judged, type Judge } from '$lib/job/upgrades/assess';
-import type { Move } from '$lib/job/upgrades/moves';
+/** Which of all that could be done to do first, in plain words, and how sure that is. */
+import { countOf, type Counted } from '$lib/job/upgrades/spreads';
 import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
-import * as plan from '$lib/solver/plan/formulas';
-import { q, say, type Finding } from '../types';
-import { costOf, gainOf, takesOff, type Choice } from './choice';
+import { q, say, type Finding, type Sentence } from '../types';
+import { takesOff } from './choice';
+import { spreadsOf, type Option } from './options';
+import { halfWidth } from './plusMinus';
 import { JUDGED, short } from './words';
 
-/** Something that could be done alone: a candidate, or one kind of change in it. */
-interface Alone {
-  readonly name: string;
-  readonly cost: number | null;
-  readonly gain: number | null;
+/** A chance from which on one is taken for better than another. */
+export const SURE = 0.95;
+
+/** Some letters of a name in a sentence. */
+const NAME = 60;
+const named = (name: string) => `“${short(name, NAME)}”`;
+/** With what is bought for it, where its name does not say. */
+const told = ({ name, bought }: Option) =>
+  bought === null ? named(name) : `${named(name)} (${short(bought, NAME)})`;
+
+/** A chance counted: what every draw said is said so, not as a hundred per cent. */
+export function inDraws({ n, N }: Counted): Sentence {
+  if (n === N) return say`in every one of the ${q(N, 'count')} loops drawn within the ±`;
+  if (n === 0) return say`in none of the ${q(N, 'count')} loops drawn within the ±`;
+  return say`in ${q(n / N, 'percent')} of the ${q(N, 'count')} loops drawn within the ±`;
 }
 
-/** The candidates as they stand, and single moves out of them that were tried. */
-function alone(choices: readonly Choice[], study: UpgradeStudy, moves: readonly Move[]): Alone[] {
-  const { judge, tried } = study;
-  const T_now = judged(judge, study.found);
-  const wholes = choices.map((choice) => ({
-    name: choice.name,
-    cost: costOf(choice),
-    gain: gainOf(choice, judge),
-  }));
-  const names = new Set(wholes.map(({ name }) => name));
-  const singles = tried.flatMap(({ moves: [first, ...more], cost, T }): Alone[] => {
-    const name = first === undefined || more.length > 0 ? null : moves[first]!.name;
-    if (name === null || names.has(name) || T_now === null) return [];
-    return [{ name, cost, gain: plan.gainFormula.value({ T_now, T_with: T }) }];
-  });
-  return [...wholes, ...singles];
+/** The one to do first, and the one after it; null where nothing with a price takes degrees off. */
+export const firstOf = (options: readonly Option[]): Option | null => {
+  const [first] = options;
+  return first && first.perDegree !== null ? first : null;
+};
+
+/** The answer in one sentence: what, for how much, what it brings, how sure. */
+export function firstSentence(options: readonly Option[], { judge }: UpgradeStudy): Sentence {
+  const first = firstOf(options);
+  if (!first) return [];
+  const second = options[1];
+  const pm = spreadsOf(first);
+  return [
+    ...say`Do ${told(first)} first: ${q(first.cost!, 'money')} take ${q(first.gain, 'temperatureDifference', pm.gain)} off the charge air ${JUDGED[judge]}, ${q(first.perDegree!, 'costPerDegree', pm.perDegree)}`,
+    ...(first.cheapest && options.length > 1
+      ? [...say`: the cheapest degrees `, ...inDraws(first.cheapest)]
+      : []),
+    '.',
+    ...(second && second.perDegree !== null
+      ? say` Next is ${named(second.name)} at ${q(second.perDegree, 'costPerDegree', spreadsOf(second).perDegree)}.`
+      : []),
+  ];
+}
+
+/** Where it ends, and how likely that is cool enough; nothing where it is not drawn. */
+export function limitSentence({ drawn, T, name }: Option, limit: number): Sentence {
+  const within = drawn && countOf(drawn, (value) => value <= limit);
+  if (!within) return [];
+  return [
+    ...say`With ${named(name)} alone the charge air is at ${q(T, 'temperature', halfWidth(drawn))}; it keeps the limit of ${q(limit, 'temperature')} `,
+    ...inDraws(within),
+    '.',
+  ];
 }
 
 /** Which to do first, of all that one could do. */
 export function firstFindings(
-  choices: readonly Choice[],
+  options: readonly Option[],
   study: UpgradeStudy,
-  moves: readonly Move[],
+  candidates: number,
 ): Finding[] {
-  const { judge } = study;
-  const candidates = choices.filter(({ parts }) => parts !== null);
-  if (candidates.length === 0) {
+  if (candidates === 0) {
     return [
       {
         code: 'no-candidates',
@@ -49,44 +74,33 @@ export function firstFindings(
       },
     ];
   }
-  const options = alone(candidates, study, moves);
-  const [first, second] = options
-    .flatMap((option) => {
-      const { cost: C, gain: dT } = option;
-      return C === null || !takesOff(dT)
-        ? []
-        : [{ ...option, C, dT, per: plan.costPerDegreeFormula.value({ C, dT }) }];
-    })
-    .sort((a, b) => a.per - b.per);
+  const first = firstOf(options);
   const found: Finding[] = [];
   if (first) {
+    const sure = !first.cheapest || first.cheapest.n >= SURE * first.cheapest.N;
     found.push({
       code: 'first',
-      level: 'good',
+      level: sure ? 'good' : 'watch',
       sentence: [
-        ...say`For the money do “${short(first.name, 60)}” first: ${q(first.C, 'money')} take off ${q(first.dT, 'temperatureDifference')} ${JUDGED[judge]}, ${q(first.per, 'costPerDegree')}`,
-        ...(second
-          ? say`; then “${short(second.name, 60)}” at ${q(second.per, 'costPerDegree')}.`
-          : ['.']),
+        ...firstSentence(options, study),
+        ...(sure ? [] : [' That is no proof: measure better what is unsure, see sheet 16.']),
       ],
     });
   }
-  const [most] = options
-    .flatMap(({ name, gain }) => (takesOff(gain) ? [{ name, gain }] : []))
-    .sort((a, b) => b.gain - a.gain);
+  const [most] = options.filter(({ gain }) => takesOff(gain)).toSorted((a, b) => b.gain - a.gain);
   if (most && most.name !== first?.name) {
     found.push({
       code: 'most',
       level: 'info',
-      sentence: say`Money aside “${short(most.name, 60)}” takes most off: ${q(most.gain, 'temperatureDifference')}.`,
+      sentence: say`Money aside ${named(most.name)} takes most off: ${q(most.gain, 'temperatureDifference', spreadsOf(most).gain)}.`,
     });
   }
-  return [...found, ...idleFinding(options, judge)];
+  return [...found, ...idleFinding(options, study)];
 }
 
 /** What takes nothing off, named. */
-function idleFinding(options: readonly Alone[], judge: Judge): Finding[] {
-  const idle = options.filter(({ gain }) => gain !== null && !takesOff(gain));
+function idleFinding(options: readonly Option[], { judge }: UpgradeStudy): Finding[] {
+  const idle = options.filter(({ gain }) => !takesOff(gain));
   if (idle.length === 0) return [];
   const one = idle.length === 1;
   return [
@@ -94,7 +108,7 @@ function idleFinding(options: readonly Alone[], judge: Judge): Finding[] {
       code: 'no-help',
       level: 'watch',
       sentence: [
-        idle.map(({ name }) => `“${short(name, 60)}”`).join(', '),
+        idle.map(({ name }) => named(name)).join(', '),
         ` ${one ? 'takes' : 'take'} nothing off ${JUDGED[judge]}: what ${one ? 'it mends' : 'they mend'} does not limit there.`,
         judge === 'cruise' ? ' Judge by the pull as well before saying no.' : '',
       ].filter(Boolean),

@@ -1,11 +1,11 @@
 /** Lines of one choice: parts, mass, degrees, and what each degree costs. */
-import type { Judge } from '$lib/job/upgrades/assess';
-import type { PartRow } from '$lib/job/upgrades/partsList';
+import { pumpCurrentOf, type Judge } from '$lib/job/upgrades/assess';
 import type { Note } from '$lib/solver/errors';
-import { formulaLine, type Formula, type FormulaLine, type Line } from '$lib/solver/formula';
+import { formulaLine, type Line } from '$lib/solver/formula';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import * as plan from '$lib/solver/plan/formulas';
-import { gainOf, liquidAddedBy, pumpCurrentOf, takesOff, type Choice } from './choice';
+import { gainOf, liquidAddedBy, takesOff, type Choice } from './choice';
+import { listLines, takesMassOff, type Named } from './partsLines';
 import { JUDGED, PART } from './words';
 
 const SETTLED: Note = {
@@ -17,79 +17,37 @@ const AGAIN: Note = {
   message: 'The whole loop is solved again with that one part grown.',
 };
 
-/** So many rows of a parts list can be read in one formula. */
-const READABLE = 4;
+const NOTHING_OFF: Note = {
+  code: 'nothing-off',
+  message: 'No part is stated to take an old one off, so nothing is subtracted.',
+};
 
 /** Every line of a choice; `prefix` keeps apart what several of them have in common. */
 export function choiceLines(choice: Choice, judge: Judge, prefix = ''): Line[] {
   const named = (text: string) => (prefix === '' ? text : `“${choice.name}”: ${lower(text)}`);
   const parts = choice.parts;
   const cost = parts && parts.cost !== null ? listLines(parts.rows, 'price', prefix, named) : null;
-  const mass = parts && parts.mass !== null ? listLines(parts.rows, 'mass', prefix, named) : null;
+  const mass =
+    parts && parts.mass !== null && parts.off !== null
+      ? listLines(parts.rows, 'mass', prefix, named)
+      : null;
+  const off =
+    parts && parts.off ? listLines(parts.rows.filter(takesMassOff), 'off', prefix, named) : null;
   return [
     ...currentLines(choice, prefix, named),
     ...(cost?.lines ?? []),
     ...(mass?.lines ?? []),
-    ...massLines(choice, mass?.total ?? null, prefix, named),
+    ...(off?.lines ?? []),
+    ...massLines(choice, mass?.total ?? null, off?.total ?? 0, prefix, named),
     ...gainLines(choice, judge, cost?.total ?? null, prefix, named),
   ];
 }
 
-type Named = (text: string) => string;
-
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
-
-/** Count times price (or mass), a few rows a line, and their sum. */
-function listLines(
-  rows: readonly PartRow[],
-  key: 'price' | 'mass',
-  prefix: string,
-  named: Named,
-): { lines: FormulaLine[]; total: number } {
-  const [of, sum, word] =
-    key === 'price'
-      ? ([plan.rowsCost, plan.costTogether, 'cost'] as const)
-      : ([plan.rowsMass, plan.massTogether, 'parts-mass'] as const);
-  const some: FormulaLine[] = [];
-  for (let from = 0; from < rows.length; from += READABLE) {
-    const chunk = rows.slice(from, from + READABLE);
-    const whole = chunk.every(({ count }) => Number.isInteger(count));
-    const formula: Formula = of(chunk.length, whole);
-    const x = Object.fromEntries(
-      chunk.flatMap((row, i) => [
-        [`n_${i + 1}`, row.count!],
-        [`${key === 'price' ? 'p' : 'm'}_${i + 1}`, row[key]!],
-      ]),
-    );
-    const names = chunk.map(({ what }, i) => what || `row ${from + i + 1}`).join('; ');
-    some.push(
-      formulaLine(formula, x, {
-        id: `${prefix}${word}-rows-${from + 1}`,
-        statement: named(`${key === 'price' ? 'Cost' : 'Mass'} of: ${names}`),
-        why: WHY_SUM[key],
-      }),
-    );
-  }
-  if (some.length === 1) return { lines: some, total: some[0]!.value };
-  const x = Object.fromEntries(
-    some.map(({ value }, i) => [`${key === 'price' ? 'C' : 'm'}_${i + 1}`, value]),
-  );
-  const total = formulaLine(sum(some.length), x, {
-    id: `${prefix}${word}`,
-    statement: named(`${key === 'price' ? 'Cost' : 'Mass'} of all its parts`),
-    why: WHY_SUM[key],
-  });
-  return { lines: [...some, total], total: total.value };
-}
-
-const WHY_SUM = {
-  price: 'What the customer pays for parts, to be set against the degrees they buy.',
-  mass: 'It rides along for good, mostly ahead of the front axle.',
-} as const;
 
 function currentLines(choice: Choice, prefix: string, named: Named): Line[] {
   const { pumpPower: P, pumpVolts: U, fans: N, fanCurrent: I_f } = choice.is;
-  if (pumpCurrentOf(choice) === null) return [];
+  if (pumpCurrentOf(choice.is) === null) return [];
   const pump = formulaLine(
     plan.pumpCurrent,
     { P: P!, U: U! },
@@ -114,7 +72,13 @@ function currentLines(choice: Choice, prefix: string, named: Named): Line[] {
   ];
 }
 
-function massLines(choice: Choice, m_p: number | null, prefix: string, named: Named): Line[] {
+function massLines(
+  choice: Choice,
+  m_p: number | null,
+  m_off: number,
+  prefix: string,
+  named: Named,
+): Line[] {
   if (liquidAddedBy(choice) === null) return [];
   const { is, found } = choice;
   const liquid = formulaLine(
@@ -137,11 +101,12 @@ function massLines(choice: Choice, m_p: number | null, prefix: string, named: Na
     liquid,
     formulaLine(
       plan.massAdded,
-      { m_p, m_l: liquid.value },
+      { m_p, m_l: liquid.value, m_off },
       {
         id: `${prefix}mass-added`,
-        statement: named('Mass added'),
+        statement: named('Mass added, less what comes off'),
         why: 'Two changes that cool alike may differ by a heavy tank.',
+        ...(m_off === 0 && { notes: [NOTHING_OFF] }),
       },
     ),
   ];

@@ -2,18 +2,10 @@
 import { stateAbove, stateBelow } from '$lib/solver/loop/limits';
 import type { Limits } from '$lib/job/models/toLoop';
 import { stateWithin } from '$lib/solver/feed/dropAdvice';
-import type { Judge } from '$lib/job/upgrades/assess';
+import { currentOf, pumpCurrentOf, type Judge } from '$lib/job/upgrades/assess';
 import type { Result } from '../types';
-import {
-  costOf,
-  costPerDegree,
-  currentOf,
-  gainOf,
-  massAddedBy,
-  pumpCurrentOf,
-  takesOff,
-  type Choice,
-} from './choice';
+import { costOf, costPerDegree, gainOf, massAddedBy, takesOff, type Choice } from './choice';
+import { plusMinus } from './plusMinus';
 
 const NOT_SOLVED = 'the loop cannot be solved';
 const NO_AIR = 'heat is stated outright, so the air is not known';
@@ -25,11 +17,16 @@ const temperature = {
 } as const;
 const degrees = { quantity: 'temperatureDifference', better: 'higher' } as const;
 
-export const resultsOf = (choice: Choice, limits: Limits): Result[] => [
-  ...temperatures(choice, limits),
-  ...margins(choice),
-  ...price(choice),
-];
+export const resultsOf = (choice: Choice, limits: Limits): Result[] =>
+  [...temperatures(choice, limits), ...margins(choice), ...price(choice)].map((result) =>
+    unsure(choice, result),
+  );
+
+/** With its ±, where it has one. */
+function unsure(choice: Choice, result: Result): Result {
+  const pm = result.value === null ? undefined : plusMinus(choice, result.id);
+  return pm === undefined ? result : { ...result, plusMinus: pm };
+}
 
 function temperatures({ is }: Choice, limits: Limits): Result[] {
   const solved = is.problem === null;
@@ -87,7 +84,7 @@ function margins(choice: Choice): Result[] {
     absent: NOT_SOLVED,
     ...(value !== null && { state: stateAbove(value, 0) }),
   });
-  const pump = pumpCurrentOf(choice);
+  const pump = pumpCurrentOf(is);
   return [
     {
       id: 'suction-margin',
@@ -124,7 +121,7 @@ function margins(choice: Choice): Result[] {
       id: 'current',
       name: 'Current of pump and fans',
       symbol: 'I',
-      value: currentOf(choice),
+      value: currentOf(is),
       absent: pump === null ? 'the pump stands still' : 'current of a fan not stated',
       quantity: 'current',
       better: 'lower',
@@ -162,7 +159,7 @@ function price(choice: Choice): Result[] {
     gain('pull', 'gain-pull', 'Degrees it takes off as the last pull ends'),
     {
       id: 'mass-added',
-      name: 'Mass added, with its liquid',
+      name: 'Mass added, with its liquid, less what comes off',
       symbol: '\\Delta m',
       value: massAddedBy(choice),
       absent: of('a mass is not known'),

@@ -1,10 +1,12 @@
 /** The way to the best that the budget allows, step by step. */
 import type { Move } from '$lib/job/upgrades/moves';
+import { gains, type Drawn } from '$lib/job/upgrades/spreads';
 import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Limiting } from '$lib/solver/loop/limiting';
 import { formulaLine, type Line } from '$lib/solver/formula';
 import * as plan from '$lib/solver/plan/formulas';
 import { q, say, type Sentence } from '../types';
+import { halfWidth } from './plusMinus';
 import { capital, JUDGED, PART } from './words';
 
 export interface StepWords {
@@ -12,15 +14,30 @@ export interface StepWords {
   readonly sentence: Sentence;
 }
 
+/** Draws of the temperature judged by with a set of moves, rising; null: not drawn. */
+export type DrawnWith = (set: readonly number[]) => Drawn | null;
+
 /** Each step in a sentence: what is done, what it brings for how much, what limits then. */
-export function stepWords({ steps, judge }: UpgradeStudy, moves: readonly Move[]): StepWords[] {
+export function stepWords(
+  { steps, judge }: UpgradeStudy,
+  moves: readonly Move[],
+  drawnWith: DrawnWith = () => null,
+): StepWords[] {
+  const drawn = steps.map((_, i) =>
+    drawnWith(
+      steps
+        .slice(0, i + 1)
+        .flatMap(({ move }) => (move === null ? [] : [move]))
+        .sort((a, b) => a - b),
+    ),
+  );
   return steps.map(({ move, T, limits }, i) => {
     const then = nowLimits(limits, move === null ? '' : ' then');
     if (move === null) {
       return {
         id: 'start',
         sentence: [
-          ...say`As found: charge air at ${q(T, 'temperature')}, ${JUDGED[judge]}.`,
+          ...say`As found: charge air at ${q(T, 'temperature', halfWidth(drawn[0]))}, ${JUDGED[judge]}.`,
           ...then,
         ],
       };
@@ -31,7 +48,7 @@ export function stepWords({ steps, judge }: UpgradeStudy, moves: readonly Move[]
     return {
       id: `${i}`,
       sentence: [
-        ...say`${name}, ${q(cost!, 'money')}: takes off ${q(gain, 'temperatureDifference')} and leaves ${q(T, 'temperature')}.`,
+        ...say`${name}, ${q(cost!, 'money')}: takes off ${q(gain, 'temperatureDifference', halfWidth(gains(drawn[i - 1]!, drawn[i]!)))} and leaves ${q(T, 'temperature', halfWidth(drawn[i]))}.`,
         ...then,
       ],
     };

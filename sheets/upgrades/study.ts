@@ -1,11 +1,12 @@
 /** The study of a job's candidates, kept by what it depends on. */
 import { Keep } from '$lib/keep';
-import type { Evaluated, Side } from '$lib/job/evaluate';
+import { evaluate, type Evaluated, type Side } from '$lib/job/evaluate';
 import { movesOf } from '$lib/job/upgrades/moves';
 import type { Job } from '$lib/job/types';
 import {
   judgeOf,
   limitsOf,
+  setSides,
   upgradesKey,
   upgradeStudy,
   type UpgradeStudy,
@@ -43,3 +44,19 @@ export function movesIn(job: Job) {
   if (!found) moves.set(job, (found = movesOf(job)));
   return found;
 }
+
+/** Every ± as typed: none of them moves the comparison itself. */
+const plusMinusTexts = ({ asFound, candidate, aside }: Job) =>
+  [asFound, candidate?.changes ?? {}, ...aside.map(({ changes }) => changes)].map((entries) =>
+    Object.entries(entries).map(([path, { pm, spread, k }]) => [path, pm, spread, k]),
+  );
+
+/** What a study with its ± depends on, as text. */
+export const drawsKey = (job: Job): string =>
+  JSON.stringify([upgradesKey(job), plusMinusTexts(job)]);
+
+const sides = new Keep<ReturnType<typeof setSides>>(6);
+
+/** Sides of the job with sets of its moves. */
+export const sidesIn = (job: Job) =>
+  sides.of(drawsKey(job), () => setSides(job, movesIn(job), evaluate(job).asFound));

@@ -11,6 +11,9 @@ export class Keep<T> {
     this.#kept.set(key, value);
     if (this.#kept.size > this.most) this.#kept.delete(this.#kept.keys().next().value!);
   }
+  keys(): string[] {
+    return [...this.#kept.keys()];
+  }
   /** The value kept, or that of `work`, kept from now on. */
   of(key: string, work: () => T): T {
     if (!this.#kept.has(key)) this.set(key, work());

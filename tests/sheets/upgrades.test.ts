@@ -9,6 +9,10 @@ import { upgradesKey } from '$lib/job/upgrades/upgrades';
 import { choicesOf } from '../../sheets/upgrades/choice';
 import { frontChart, panels } from '../../sheets/upgrades/charts';
 import { content } from '../../sheets/upgrades/content';
+import { drawsFor, NO_DRAWS } from '../../sheets/upgrades/draws';
+import { optionsOf } from '../../sheets/upgrades/options';
+import { resultsOf } from '../../sheets/upgrades/results';
+import { frontFindings, frontRows } from '../../sheets/upgrades/front';
 import { stepWords } from '../../sheets/upgrades/steps';
 import { movesIn, studyOf } from '../../sheets/upgrades/study';
 import { demoJob, edited, JOBS } from './jobs';
@@ -34,11 +38,11 @@ describe('the demonstration job', () => {
 
   it('answers what to do first: the duct, not the exchanger, and not the pump feed at cruise', () => {
     expect(codes(all)).toContain('first');
-    expect(text(all, 'first')).toMatch(/“The new way of the air alone” first/);
+    expect(text(all, 'first')).toMatch(/“The new way of the air alone” \(Duct sheet/);
     expect(text(all, 'no-help')).toMatch(/“New pump feed”/);
   });
   it('says a tank delays and does not cool: at cruise it takes nothing off', () => {
-    const tank = choicesOf(all, study).find(({ name }) => name === '5 gal tank')!;
+    const tank = choicesOf(all, study, NO_DRAWS).find(({ name }) => name === '5 gal tank')!;
     expect(tank.is.chargeCruise).toBeCloseTo(study.found.chargeCruise!, 6);
     expect(tank.is.chargePull!).toBeLessThan(study.found.chargePull!);
   });
@@ -83,16 +87,91 @@ describe('the demonstration job', () => {
     expect(result(next, 'candidate', 'cost')).toBeCloseTo(study.best!.cost, 9);
   });
   it('draws every choice with a value once a panel, and the front falling', () => {
-    const choices = choicesOf(all, study);
+    const choices = choicesOf(all, study, NO_DRAWS);
     for (const { chart, missing } of panels(choices, all.asFound.limits)) {
       expect(chart.dots!.length + missing.length).toBe(choices.length);
       expect(chart.y.names).toHaveLength(choices.length);
     }
-    const [front] = frontChart(choices, study, movesIn(all.job), all.asFound.limits).curves!;
+    const [front] = frontChart(
+      choices,
+      study,
+      frontRows(all, study, NO_DRAWS),
+      all.asFound.limits,
+    ).curves!;
     for (let i = 1; i < front!.points.length; i++) {
       expect(front!.points[i]![0]).toBeGreaterThan(front!.points[i - 1]![0]);
       expect(front!.points[i]![1]).toBeLessThan(front!.points[i - 1]![1]);
     }
+  });
+});
+
+describe('how sure the demonstration job’s answer is', () => {
+  const all = evaluate(demoJob());
+  const study = studyOf(all);
+  const drawsOf = drawsFor(all, study, true);
+  const choices = choicesOf(all, study, drawsOf);
+  const options = optionsOf(all, study, choices, drawsOf);
+  const rows = frontRows(all, study, drawsOf);
+
+  it('every temperature, margin and degree of the candidate has a ±, its cost and mass none', () => {
+    const { results } = content(all.candidate!, all);
+    const has = (id: string) => results.find((r) => r.id === id)!.plusMinus !== undefined;
+    for (const id of [
+      'charge-cruise',
+      'charge-pull',
+      'charge-after',
+      'recovery-time',
+      'tank-cruise',
+      'tank-peak',
+      'suction-margin',
+      'boiling-margin',
+      'freezing-margin',
+      'gain-cruise',
+      'gain-pull',
+      'per-degree-cruise',
+      'per-degree-pull',
+    ])
+      expect(has(id), id).toBe(true);
+    expect(has('cost')).toBe(false);
+    expect(has('mass-added')).toBe(false);
+  });
+  it('a gain is surer than the two temperatures it is between: they are drawn alike', () => {
+    const [found, hand] = choices;
+    const of = (id: string, choice: typeof hand) =>
+      resultsOf(choice!, all.asFound.limits).find((r) => r.id === id)!.plusMinus!;
+    const apart = Math.hypot(of('charge-cruise', found), of('charge-cruise', hand));
+    expect(of('gain-cruise', hand)).toBeLessThan(0.9 * apart);
+  });
+  it('the chances of having the cheapest degrees add up to no more than one', () => {
+    const shares = options.map(({ cheapest }) => (cheapest ? cheapest.n / cheapest.N : 0));
+    expect(shares.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(1);
+    expect(shares[0]).toBeGreaterThan(0.95);
+  });
+  it('says so in the first finding, and that the front’s neighbours are told apart', () => {
+    expect(text(all, 'first')).toMatch(/the cheapest degrees in .* loops drawn within the ±/);
+    expect(codes(all)).toContain('front-apart');
+    for (const row of rows.slice(1)) {
+      expect(row.plusMinus).toBeGreaterThan(0);
+      expect(row.perDegreePlusMinus).toBeGreaterThan(0);
+    }
+  });
+  it('two alike on the front are said to be: an offer that a wide ± may turn round', () => {
+    const [, first] = rows;
+    const alike = frontFindings([rows[0]!, { ...first!, cooler: { n: 130, N: 256 } }]);
+    expect(alike.map(({ level }) => level)).toEqual(['watch']);
+    expect(alike[0]!.sentence.join('')).toMatch(/cannot be told apart by their ±/);
+  });
+  it('without any ± says nothing of chances', () => {
+    const bare: Job = {
+      ...demoJob(),
+      asFound: Object.fromEntries(
+        Object.entries(demoJob().asFound).map(([path, { pm: _pm, ...entry }]) => [path, entry]),
+      ),
+    };
+    const sure = evaluate(bare);
+    expect(text(sure, 'first')).not.toMatch(/±/);
+    expect(codes(sure)).not.toContain('front-apart');
+    expect(walkContent(said(sure), 'US')).toEqual([]);
   });
 });
 
@@ -112,9 +191,9 @@ describe('an unknown price', () => {
     expect(content(all.candidate!, all).findings.map(({ code }) => code)).toContain('cost-unknown');
     expect(codes(all)).toContain('unpriced');
     const chart = frontChart(
-      choicesOf(all, studyOf(all)),
+      choicesOf(all, studyOf(all), NO_DRAWS),
       studyOf(all),
-      movesIn(unpriced),
+      frontRows(all, studyOf(all), NO_DRAWS),
       all.asFound.limits,
     );
     expect(chart.spots!.map(({ label }) => label).join()).not.toMatch(/Exchanger in the grille/);
@@ -147,7 +226,7 @@ describe('edge states', () => {
     const all = evaluate(
       edited({ ...nothing, aside: demoJob().aside.slice(2, 3) }, { 'plan.judge': 'pull' }),
     );
-    const [, feed] = choicesOf(all, studyOf(all));
+    const [, feed] = choicesOf(all, studyOf(all), NO_DRAWS);
     expect(feed!.name).toBe('New pump feed');
     expect(feed!.is.chargePull!).toBeLessThan(studyOf(all).found.chargePull!);
     expect(codes(all)).toContain('first');

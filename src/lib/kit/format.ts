@@ -1,5 +1,5 @@
 /** Numbers into words: with plot/axis.ts the kit's one contact with the units. */
-import { formatQuantity, type UnitSystem } from '$lib/units';
+import { formatQuantity, shownUnit, type UnitSystem } from '$lib/units';
 import type { Quantity, Words } from './types';
 
 /** What a difference of two values is called: two temperatures differ by degrees, not by a temperature. */
@@ -48,17 +48,34 @@ export function difference(
   return { text: zero ? text.replace('−', '') : b > a ? `+${text}` : text, unit, zero };
 }
 
-/** Half width of an uncertainty: two digits are all it deserves. */
-export const spreadText = (si: number, quantity: Quantity, system: UnitSystem): string =>
-  formatQuantity(si, quantity, system, { digits: 2 }).text;
+/**
+ * Half width of an uncertainty: two digits are all it deserves.
+ * @param of - the value it is the ± of, SI: a long time is told in minutes, and so is its ±
+ */
+export const spreadText = (
+  si: number,
+  quantity: Quantity,
+  system: UnitSystem,
+  of: number = si,
+): string =>
+  formatQuantity(si, quantity, system, { digits: 2, unit: shownUnit(quantity, system, of) }).text;
 
 /** Digits a number deserves inside a sentence; the lines carry the rest. */
 const SPOKEN_DIGITS = 3;
 
 /** A value as said in a sentence: its words tell a difference from a temperature, so the sign Δ goes. */
-export function spoken(si: number, quantity: Quantity, system: UnitSystem): string {
+export function spoken(
+  si: number,
+  quantity: Quantity,
+  system: UnitSystem,
+  plusMinus?: number,
+): string {
   const { text, unit } = formatQuantity(si, quantity, system, { digits: SPOKEN_DIGITS });
-  return unit ? `${text}\u00a0${unit.replace('Δ', '')}` : text;
+  const spread =
+    plusMinus === undefined
+      ? ''
+      : `\u00a0±\u00a0${spreadText(plusMinus, differenceOf(quantity), system, si)}`;
+  return unit ? `${text}${spread}\u00a0${unit.replace('Δ', '')}` : `${text}${spread}`;
 }
 
 /** An end of a range: two digits are all it claims. */
@@ -71,6 +88,6 @@ export function rough(si: number, quantity: Quantity, system: UnitSystem): strin
 export function sentence(words: Words, system: UnitSystem): string {
   if (typeof words === 'string') return words;
   return words
-    .map((w) => (typeof w === 'string' ? w : spoken(w.value, w.quantity, system)))
+    .map((w) => (typeof w === 'string' ? w : spoken(w.value, w.quantity, system, w.plusMinus)))
     .join('');
 }

@@ -22,6 +22,8 @@ export const SIDE_WORD: Readonly<Record<SideName, string>> = {
 export interface SaidNumber {
   readonly value: number;
   readonly quantity: Quantity;
+  /** Half width of its uncertainty, SI. */
+  readonly plusMinus?: number;
 }
 
 /** A sentence with numbers in it; a plain string will do where there are none. */

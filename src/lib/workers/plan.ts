@@ -1,29 +1,27 @@
 /** The page's end of the line to the thread that compares candidates. */
-import type { Progress } from '$lib/job/upgrades/combine';
-import type { Job } from '$lib/job/types';
-import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
+import { forThread } from './forThread';
 import type { PlanAnswer, PlanAsked } from './planMessages';
 
 export interface PlanRun {
-  /** Null: it cannot be worked out there. */
-  readonly study: Promise<UpgradeStudy | null>;
   stop(): void;
 }
 
-/** Compare on a thread of its own, so that it can be ended in the middle of a drive. */
-export function planInBackground(job: Job, onProgress: (progress: Progress) => void): PlanRun {
-  if (typeof Worker === 'undefined') return { study: Promise.resolve(null), stop() {} };
+/**
+ * Compare on a thread of its own, so that it can be ended in the middle of a drive. Ends with `done`, or
+ * with `refused` where it cannot be worked out there; a run that was stopped is never heard of again.
+ */
+export function planInBackground(asked: PlanAsked, hear: (answer: PlanAnswer) => void): PlanRun {
+  if (typeof Worker === 'undefined') {
+    queueMicrotask(() => hear({ kind: 'refused' }));
+    return { stop() {} };
+  }
   const worker = new Worker(new URL('./planWorker.ts', import.meta.url), { type: 'module' });
-  let settle: (study: UpgradeStudy | null) => void = () => {};
-  const study = new Promise<UpgradeStudy | null>((resolve) => (settle = resolve)).finally(() =>
-    worker.terminate(),
-  );
-  worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
-    if (data.kind === 'progress') onProgress(data);
-    else settle(data.kind === 'done' ? data.study : null);
-  });
-  worker.addEventListener('error', () => settle(null));
-  worker.postMessage({ job } satisfies PlanAsked);
-  // A run that was stopped is never heard of again.
-  return { study, stop: () => worker.terminate() };
+  const end = (answer: PlanAnswer) => {
+    if (answer.kind === 'done' || answer.kind === 'refused') worker.terminate();
+    hear(answer);
+  };
+  worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => end(data));
+  worker.addEventListener('error', () => end({ kind: 'refused' }));
+  worker.postMessage({ ...asked, job: forThread(asked.job) } satisfies PlanAsked);
+  return { stop: () => worker.terminate() };
 }

@@ -48,6 +48,19 @@ describe('a parts list', () => {
     expect(cell.ok).toBe(false);
     expect(!cell.ok && cell.message.length).toBeGreaterThan(5);
   });
+  it('sums what comes off apart: nothing where nothing is stated, unknown where it cannot be read', () => {
+    const row = (off?: string) => ({
+      ...part('2', '$10', '7 lb'),
+      ...(off !== undefined && { off }),
+    });
+    expect(partsList([row()], 'US').off).toBe(0);
+    expect(partsList([row('')], 'US').off).toBe(0);
+    const { mass, off } = partsList([row('4 lb'), row()], 'US');
+    expect(mass).toBeCloseTo(4 * 7 * POUND, 10);
+    expect(off).toBeCloseTo(2 * 4 * POUND, 10);
+    expect(partsList([row('light')], 'US')).toMatchObject({ off: null, mass: 2 * 7 * POUND });
+    expect(partsList([row('-1 lb')], 'US').rows[0]!.faults.off).toMatch(/zero or more/);
+  });
   it('is the sum of its rows, whatever they are', () => {
     const row = fc.record({
       n: fc.integer({ min: 1, max: 99 }),
@@ -87,6 +100,12 @@ describe('edits of the parts list', () => {
     const job = setPart(listed(), 0, 'kind', 'hoses');
     expect(readJob(writeJob(job))).toMatchObject({ ok: true, job });
     expect(removePart(job, 0).candidate).not.toHaveProperty('parts');
+  });
+  it('keep what comes off only where it is stated', () => {
+    const job = setPart(listed(), 0, 'off', '6');
+    expect(job.candidate!.parts![0]!.off).toBe('6 lb');
+    expect(readJob(writeJob(job))).toMatchObject({ ok: true, job });
+    expect(setPart(job, 0, 'off', '').candidate!.parts![0]).not.toHaveProperty('off');
   });
   it('without a candidate do nothing', () => {
     expect(addPart(emptyJob(), 0)).toEqual(emptyJob());

@@ -24,6 +24,16 @@ describe('what a change costs', () => {
     expect(each.toNumber('dollar/K')).toBeCloseTo(18, 12);
     expect(() => each.toNumber('dollar')).toThrow();
   });
+  it('weighs what is added less what comes off', () => {
+    // 20 kg of parts, 3 kg of liquid, and two old parts of 4 kg.
+    const m_off = plan.rowsMassOff(1, true).value({ n_1: 2, o_1: 4 });
+    expect(plan.massAdded.value({ m_p: 20, m_l: 3, m_off })).toBe(15);
+    expect(plan.massOffTogether(2).value({ o_1: 8, o_2: 1 })).toBe(9);
+  });
+  it('is unsure by half its range', () => {
+    expect(plan.gainHalfWidth.value({ dT_high: 30, dT_low: 22 })).toBe(4);
+    expect(plan.priceHalfWidth.value({ c_high: 3, c_low: 2 })).toBe(0.5);
+  });
   it('adds no money to a mass', () => {
     expect(() =>
       withUnits('a + b', { a: math.unit(1, 'dollar'), b: math.unit(1, 'kg') }),

@@ -4,6 +4,7 @@ import { readAt } from '$lib/solver/loop/history';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import { thermalMass } from '$lib/solver/loop/thermalMass';
 import type { DutyId, Segment, SteadySolution, WarmUpSolution } from '$lib/solver/loop/types';
+import * as plan from '$lib/solver/plan/formulas';
 import type { Side } from '../evaluate';
 import { toFeed } from '../models/toFeed';
 
@@ -61,13 +62,21 @@ export function chargeAtEndOf(
 }
 
 /** Duties that last: a pull held for ever is no margin anyone needs. */
-const LASTING: readonly DutyId[] = ['traffic', 'cruise'];
+const LASTING = ['traffic', 'cruise'] as const satisfies readonly DutyId[];
 
 const known = (value: number | null): number | null =>
   value !== null && Number.isFinite(value) ? value : null;
 
+/** What is read of a side: a drawn loop has no more than this. */
+export interface Assessable extends Pick<
+  Side,
+  'prepared' | 'request' | 'warmUp' | 'loop' | 'values'
+> {
+  readonly steady: Pick<Side['steady'], 'traffic' | 'cruise'>;
+}
+
 /** Work it out for one side. Never throws: what cannot be solved is null. */
-export function assess(side: Side): Assessed {
+export function assess(side: Assessable): Assessed {
   const { prepared, steady, warmUp, request, loop, values } = side;
   const ready = prepared.ok ? prepared.value : null;
   const settled = LASTING.flatMap((duty) => {
@@ -108,7 +117,7 @@ export function assess(side: Side): Assessed {
 
 /** Nulls where the pump stands still. */
 function feedMargin(
-  { values }: Side,
+  { values }: Assessable,
   ready: PreparedLoop | null,
 ): Pick<Assessed, 'holds' | 'feed'> {
   const pump = ready && ready.hydraulics.pump;
@@ -128,6 +137,18 @@ function troubleOf(
     if (settled.some((s) => s.status === status)) return status;
   }
   return run && run.status !== 'completed' ? run.status : null;
+}
+
+/** Current of the pump, A; null where it stands still. */
+export const pumpCurrentOf = ({ pumpPower: P, pumpVolts: U }: Assessed): number | null =>
+  P === null || U === null || !(U > 0) ? null : plan.pumpCurrent.value({ P, U });
+
+/** Pump and fans, A; null where one of them is not known. */
+export function currentOf(is: Assessed): number | null {
+  const I_p = pumpCurrentOf(is);
+  const { fans: N, fanCurrent: I_f } = is;
+  if (I_p === null || (N > 0 && I_f === null)) return null;
+  return plan.currentTogether.value({ I_p, N, I_f: I_f ?? 0 });
 }
 
 /** The temperature a choice is judged by, without the rest. */

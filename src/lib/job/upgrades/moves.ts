@@ -67,6 +67,7 @@ export interface Move {
   readonly parts: readonly Part[];
   /** Null: not known. */
   readonly cost: number | null;
+  /** Of its parts, less what they take off. */
   readonly mass: number | null;
 }
 
@@ -105,7 +106,8 @@ interface Found extends Move {
 }
 
 function made(id: string, name: string, changes: Entries, parts: readonly Part[], units: Units) {
-  const { cost, mass } = partsList(parts, units);
+  const { cost, mass: on, off } = partsList(parts, units);
+  const mass = on === null || off === null ? null : on - off;
   return { id, name, changes, parts, cost, mass };
 }
 

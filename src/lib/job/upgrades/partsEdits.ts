@@ -16,7 +16,7 @@ export function setPart(job: Job, row: number, column: PartColumn, text: string)
   const cell = number && readPart(number, text, job.header.units);
   const typed = cell?.ok ? cell.typed : text;
   const { [column]: _old, ...rest } = before;
-  const optional = (column === 'from' || column === 'kind') && typed === '';
+  const optional = (column === 'from' || column === 'kind' || column === 'off') && typed === '';
   const after = (optional ? rest : { ...rest, [column]: typed }) as Part;
   return withParts(job, parts.with(row, after));
 }

@@ -82,7 +82,7 @@ export const upgradesKey = (job: Job): string =>
     ),
     candidatesOf(job).map(({ changes, parts }) => [
       Object.entries(changes).map(([path, { is }]) => [path, is]),
-      parts?.map(({ count, price, mass, kind }) => [count, price, mass, kind]),
+      parts?.map(({ count, price, mass, off, kind }) => [count, price, mass, off, kind]),
     ]),
   ]);
 
@@ -98,7 +98,7 @@ export function* upgradeStudy(job: Job): Generator<Progress, UpgradeStudy> {
     yield { done: i, of: sides.length };
     limits.push(limitsOf(side, judge));
   }
-  const sideOf = kept(job, moves, asFound);
+  const sideOf = setSides(job, moves, asFound);
   const solve = (set: readonly number[]) => judgedOf(sideOf(set), judge);
   const { tried, capped }: Combinations = yield* combinations(moves, budget ?? Infinity, solve);
   const best = worthwhile(tried);
@@ -117,7 +117,7 @@ export function* upgradeStudy(job: Job): Generator<Progress, UpgradeStudy> {
 }
 
 /** Sides by their set of moves; each is solved once. */
-function kept(job: Job, moves: readonly Move[], asFound: Side) {
+export function setSides(job: Job, moves: readonly Move[], asFound: Side) {
   const sides = new Map<string, Side>([['', asFound]]);
   return (set: readonly number[]): Side => {
     const key = set.join();
@@ -172,6 +172,17 @@ function stepsTo(
     if (Number.isFinite(next.T)) steps.push(at(done, next.move, next.T));
   }
   return steps;
+}
+
+/** Sets whose ± is told besides the candidates': each move alone, the front, the steps to the best. */
+export function toldSets({ tried, steps }: UpgradeStudy): readonly (readonly number[])[] {
+  const sets = [
+    ...tried.filter(({ moves }) => moves.length === 1),
+    ...worthTheirMoney(tried).filter(({ moves }) => moves.length > 1),
+  ].map(({ moves }) => moves);
+  const way = steps.flatMap(({ move }) => (move === null ? [] : [move]));
+  const prefixes = way.map((_, i) => way.slice(0, i + 1).sort((a, b) => a - b));
+  return [...new Map([...sets, ...prefixes].map((set) => [set.join(), set])).values()];
 }
 
 /** Costs and masses of the candidates, in their order. */

@@ -1,6 +1,6 @@
 /** Words inside a plot: labels at the ends of curves, labels of spots, each where it covers the least. */
 import * as Plot from '@observablehq/plot';
-import { worded } from '../format';
+import { differenceOf, shown, spreadText, worded } from '../format';
 import type { UnitSystem } from '../types';
 import type { Chart, Curve, Size, Spot } from './chart';
 import { spread, textWidth, wrap } from './labels';
@@ -15,7 +15,16 @@ const LINE_HEIGHT = TEXT_SIZE * 1.2;
 
 /** Both values of a spot in words. */
 export const spotValues = (spot: Spot, chart: Chart, system: UnitSystem): string =>
-  `${worded(spot.x, chart.x.quantity, system)}, ${worded(spot.y, chart.y.quantity, system)}`;
+  `${worded(spot.x, chart.x.quantity, system)}, ${withSpread(spot, chart, system)}`;
+
+function withSpread({ y, plusMinus }: Spot, { y: axis }: Chart, system: UnitSystem): string {
+  const { text, unit } = shown(y, axis.quantity, system);
+  const spread =
+    plusMinus === undefined
+      ? ''
+      : `\u00a0±\u00a0${spreadText(plusMinus, differenceOf(axis.quantity), system, y)}`;
+  return `${text}${spread}${unit && `\u00a0${unit}`}`;
+}
 
 interface Labelled {
   readonly marks: Marks;
@@ -107,7 +116,19 @@ export function spotMarks(
     const width = Math.max(...lines.map((l) => textWidth(l, TEXT_SIZE))) * 1.06;
     const where = place(at[i]!, { width, height: lines.length * LINE_HEIGHT }, frame, dots, boxes);
     boxes.push(where.box);
+    const pm = spot.plusMinus;
     return [
+      ...(pm === undefined
+        ? []
+        : [
+            Plot.ruleX([0], {
+              x: point.x,
+              y1: [to.y(spot.y - pm)],
+              y2: [to.y(spot.y + pm)],
+              stroke: inkOf(spot),
+              strokeWidth: 2,
+            }),
+          ]),
       Plot.dot([0], {
         ...point,
         r: 10,

@@ -18,7 +18,9 @@ export function valuesOn(chart: Chart, axis: 'x' | 'y'): number[] {
     ...(chart.dots ?? []).flatMap((d) =>
       d.points.flatMap((p) => (i === 0 ? [p[0]] : [p[1] - (p[2] ?? 0), p[1] + (p[2] ?? 0)])),
     ),
-    ...(chart.spots ?? []).map((s) => s[axis]),
+    ...(chart.spots ?? []).flatMap((s) =>
+      i === 0 ? [s.x] : [s.y - (s.plusMinus ?? 0), s.y + (s.plusMinus ?? 0)],
+    ),
     ...(chart.bands ?? []).flatMap((b) =>
       b.points.flatMap((p) => (i === 0 ? [p[0]] : [p[1], p[2]])),
     ),

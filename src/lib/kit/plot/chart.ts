@@ -42,6 +42,8 @@ export interface Spot extends Mark {
   readonly label: string;
   readonly x: number;
   readonly y: number;
+  /** Half width of the uncertainty of y, SI: a whisker through it. */
+  readonly plusMinus?: number | undefined;
   /** A point nothing rests at: marked by a cross, not by a full disc. */
   readonly open?: boolean;
 }

@@ -65,6 +65,19 @@ export const rowsMass = (count: number, whole: boolean): Formula =>
     }),
   );
 
+/** Mass of what `count` rows of a parts list take off. */
+export const rowsMassOff = (count: number, whole: boolean): Formula =>
+  rows(
+    'plan.rows-mass-off',
+    count,
+    (i) => `n_${i} * o_${i}`,
+    mass('m_{off}', 'mass of what comes off'),
+    (i) => ({
+      [`n_${i}`]: pieces(i, whole),
+      [`o_${i}`]: mass(`m_{off,${i}}`, `mass that one in row ${i} takes off`),
+    }),
+  );
+
 /** Several such sums together. */
 export const costTogether = (count: number): Formula =>
   rows(
@@ -84,6 +97,15 @@ export const massTogether = (count: number): Formula =>
     (i) => ({ [`m_${i}`]: mass(`m_{p${i}}`, `sum ${i} above`) }),
   );
 
+export const massOffTogether = (count: number): Formula =>
+  rows(
+    'plan.parts-mass-off',
+    count,
+    (i) => `o_${i}`,
+    mass('m_{off}', 'mass of what comes off'),
+    (i) => ({ [`o_${i}`]: mass(`m_{off,${i}}`, `sum ${i} above`) }),
+  );
+
 /** Liquid that a change adds. */
 export const liquidAdded = defineFormula({
   id: 'plan.liquid-added',
@@ -99,9 +121,13 @@ export const liquidAdded = defineFormula({
 
 export const massAdded = defineFormula({
   id: 'plan.mass-added',
-  expr: 'm_p + m_l',
-  gives: mass('\\Delta m', 'mass added, parts taken off not counted'),
-  terms: { m_p: mass('m_p', 'mass of the parts'), m_l: mass('m_l', 'liquid added') },
+  expr: 'm_p + m_l - m_off',
+  gives: mass('\\Delta m', 'mass added, less what comes off'),
+  terms: {
+    m_p: mass('m_p', 'mass of the parts'),
+    m_l: mass('m_l', 'liquid added'),
+    m_off: mass('m_{off}', 'mass of what comes off'),
+  },
   source: SOURCES.definition,
 });
 
@@ -127,6 +153,50 @@ export const costPerDegreeFormula = defineFormula({
     dT: { tex: '\\Delta T', quantity: 'temperatureDifference', name: 'degrees taken off' },
   },
   source: SOURCES.definition,
+});
+
+/** Half the range that holds 95 of 100 draws of the degrees taken off. */
+export const gainHalfWidth = defineFormula({
+  id: 'plan.gain-half-width',
+  expr: '(dT_high - dT_low) / 2',
+  gives: {
+    tex: 'U_{\\Delta T}',
+    quantity: 'temperatureDifference',
+    name: '± of the degrees taken off',
+  },
+  terms: {
+    dT_high: {
+      tex: '\\Delta T_{97.5}',
+      quantity: 'temperatureDifference',
+      name: 'degrees taken off, upper end of 95 %',
+    },
+    dT_low: {
+      tex: '\\Delta T_{2.5}',
+      quantity: 'temperatureDifference',
+      name: 'degrees taken off, lower end of 95 %',
+    },
+  },
+  source: SOURCES.gumSupplement1,
+});
+
+/** The same of what each degree costs. */
+export const priceHalfWidth = defineFormula({
+  id: 'plan.price-half-width',
+  expr: '(c_high - c_low) / 2',
+  gives: { tex: 'U_c', quantity: 'costPerDegree', name: '± of the cost of a degree' },
+  terms: {
+    c_high: {
+      tex: 'c_{97.5}',
+      quantity: 'costPerDegree',
+      name: 'cost of a degree, upper end of 95 %',
+    },
+    c_low: {
+      tex: 'c_{2.5}',
+      quantity: 'costPerDegree',
+      name: 'cost of a degree, lower end of 95 %',
+    },
+  },
+  source: SOURCES.gumSupplement1,
 });
 
 /** Draw of pump and fans. */

@@ -224,7 +224,9 @@ export const mass: Shelf = [
     [
       'mass of the parts',
       'mass of these parts',
-      'mass added, parts taken off not counted',
+      'mass added, less what comes off',
+      'mass of what comes off',
+      /^mass that one in row \d+ takes off$/,
       /^mass of one in row \d+$/,
       /^sum \d+ above$/,
     ],
@@ -327,4 +329,14 @@ export const money: Shelf = [
 
 export const costPerDegree: Shelf = [
   [['cost of each degree taken off'], 'Price over the degrees the change takes off.', ANY, LINE],
+  [
+    [
+      'cost of a degree, upper end of 95 %',
+      'cost of a degree, lower end of 95 %',
+      '± of the cost of a degree',
+    ],
+    'What a degree costs in the loops that the ± of the inputs allow.',
+    ANY,
+    LINE,
+  ],
 ];

@@ -257,6 +257,16 @@ export const temperatureDifference: Shelf = [
   ],
   [
     [
+      'degrees taken off, upper end of 95 %',
+      'degrees taken off, lower end of 95 %',
+      '± of the degrees taken off',
+    ],
+    'What a change takes off in the loops that the ± of the inputs allow.',
+    ANY,
+    LINE,
+  ],
+  [
+    [
       'hotter than described',
       'ambient above described, as tried',
       'ambient above described at which the last balance is lost',
