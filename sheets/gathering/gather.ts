@@ -3,10 +3,16 @@
  * the folder and its revisions take it from here, so that they tell the same. No screen.
  */
 import type { ResultRow } from '$lib/job/folder/exportCsv';
-import type { Evaluated } from '$lib/job/evaluate';
+import { evaluate, type Evaluated } from '$lib/job/evaluate';
 import type { SideId } from '$lib/job/types';
+import { once } from '$lib/once';
 import { CONTENTS } from '../contents';
+import { about as COMPARISON } from '../upgrades/about';
+import { asideResults } from '../upgrades/content';
 import type { Finding, Result } from '../types';
+
+/** The sheet that sets all candidates side by side. */
+const COMPARED = COMPARISON.slug;
 
 /** One sheet for one side. */
 export interface Gathered {
@@ -31,12 +37,42 @@ export function* gather(all: Evaluated): Generator<Gathered, void> {
         const { results, findings } = CONTENTS[sheet]!(side, all);
         yield { sheet, side: side.id, results, findings };
       } catch (thrown) {
-        const failed = thrown instanceof Error ? thrown.message : String(thrown);
-        yield { sheet, side: side.id, results: [], findings: [], failed };
+        yield { sheet, side: side.id, results: [], findings: [], failed: wordsOf(thrown) };
       }
     }
   }
 }
+
+/** A candidate put aside, and what every sheet says of it. */
+export interface GatheredAside {
+  readonly name: string;
+  /** The job with that candidate in hand and no other. */
+  readonly all: Evaluated;
+  readonly parts: readonly Gathered[];
+}
+
+/** Candidates put aside, one after the other, each by every sheet as if it were in hand. */
+export function* gatherAside(all: Evaluated): Generator<GatheredAside, void> {
+  const { job } = all;
+  const compared = once(() => asideResults(all));
+  for (const [i, candidate] of job.aside.entries()) {
+    const alone = evaluate({ ...job, candidate, aside: [] });
+    const parts = Object.keys(CONTENTS).map((sheet): Gathered => {
+      const head = { sheet, side: 'candidate' as const };
+      try {
+        // Compared with all others there, not by itself.
+        if (sheet === COMPARED) return { ...head, results: compared()[i]!, findings: [] };
+        const { results, findings } = CONTENTS[sheet]!(alone.candidate!, alone);
+        return { ...head, results, findings };
+      } catch (thrown) {
+        return { ...head, results: [], findings: [], failed: wordsOf(thrown) };
+      }
+    });
+    yield { name: candidate.name, all: alone, parts };
+  }
+}
+
+const wordsOf = (thrown: unknown) => (thrown instanceof Error ? thrown.message : String(thrown));
 
 /** The results as rows of a table, in the order of the sheets, the loop as found first. */
 export const resultRows = (gathered: readonly Gathered[]): ResultRow[] =>

@@ -3,11 +3,19 @@ import { evaluate, type Side } from '$lib/job/evaluate';
 import type { Job } from '$lib/job/types';
 import { SI_UNIT } from '$lib/solver/quantity';
 import type { Result } from '../types';
-import type { Gathered } from './gather';
+import type { Gathered, GatheredAside } from './gather';
 import { ownReport } from './own';
 
-/** @param notes - what the reader of the file was told */
-export function jobReport(job: Job, gathered: readonly Gathered[], notes: readonly string[] = []) {
+/**
+ * @param notes - what the reader of the file was told
+ * @param aside - the candidates put aside, where they are wanted
+ */
+export function jobReport(
+  job: Job,
+  gathered: readonly Gathered[],
+  notes: readonly string[] = [],
+  aside?: readonly GatheredAside[],
+) {
   const { asFound, candidate } = evaluate(job);
   return {
     job: job.header.title,
@@ -16,7 +24,16 @@ export function jobReport(job: Job, gathered: readonly Gathered[], notes: readon
     units: 'SI',
     sides: {
       asFound: sideReport(job, asFound, gathered),
-      candidate: candidate && sideReport(job, candidate, gathered),
+      candidate: candidate && {
+        name: job.candidate!.name,
+        ...sideReport(job, candidate, gathered),
+      },
+      ...(aside && {
+        aside: aside.map(({ name, all, parts }) => ({
+          name,
+          ...sideReport(all.job, all.candidate!, parts),
+        })),
+      }),
     },
   };
 }

@@ -3,7 +3,7 @@ import type { Evaluated, Side } from '$lib/job/evaluate';
 import { judgeOf, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Line } from '$lib/solver/formula';
 import type { Limiting } from '$lib/solver/loop/limiting';
-import type { ContentOf, SheetContent } from '../types';
+import type { ContentOf, Result, SheetContent } from '../types';
 import { asideChoices, choiceOf, choicesOf } from './choice';
 import { budgetFindings, limitFindings, ownFindings } from './findings';
 import { drawsFor, type DrawsOf } from './draws';
@@ -35,6 +35,14 @@ const contentBy =
 export const content = contentBy(true);
 /** With the ± that are known, while the others are drawn on another thread. */
 export const knownContent = contentBy(false);
+/** Results of every candidate put aside, in their order. */
+export function asideResults(all: Evaluated): readonly (readonly Result[])[] {
+  const study = studyOf(all);
+  return asideChoices(all, study, drawsFor(all, study, true)).map((choice) =>
+    resultsOf(choice, all.asFound.limits),
+  );
+}
+
 /** While the study is under way: each side by itself. */
 export const plainContent: ContentOf = (side, all) => contentOf(side, null, all);
 

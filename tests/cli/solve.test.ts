@@ -4,8 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CONTENTS } from '$sheets/contents';
+import { asideResults } from '$sheets/upgrades/content';
+import { worded } from '$lib/kit/format';
 import { demoJob } from '$lib/job/demo';
-import { evaluate } from '$lib/job/evaluate';
+import { evaluate, evaluateAside } from '$lib/job/evaluate';
 import { writeJob } from '$lib/job/file/file';
 import { ownCalculations } from '$lib/job/own/ownCalculation';
 
@@ -20,12 +22,16 @@ interface Reported {
   readonly value: number | null;
   readonly unit: string;
 }
+interface ReportedSide {
+  readonly name?: string;
+  readonly sheets: Record<string, Reported[]>;
+  readonly own: Record<string, Reported[]>;
+}
 interface Report {
   readonly units: string;
-  readonly sides: Record<
-    'asFound' | 'candidate',
-    { sheets: Record<string, Reported[]>; own: Record<string, Reported[]> }
-  >;
+  readonly sides: Record<'asFound' | 'candidate', ReportedSide> & {
+    readonly aside: readonly ReportedSide[];
+  };
 }
 
 /** Every sheet is solved twice; a busy machine takes its time. */
@@ -76,9 +82,57 @@ describe('npm run solve', () => {
     }
   });
 
+  it('reports every candidate put aside, by every sheet, as the page shows them', LONG, () => {
+    const job = demoJob();
+    const { status, stdout } = solve('static/demo-job.json');
+    expect(status).toBe(0);
+    const { sides } = JSON.parse(stdout) as Report;
+    expect(sides.candidate.name).toBe(job.candidate!.name);
+    expect(sides.aside.map(({ name }) => name)).toEqual(job.aside.map(({ name }) => name));
+    const all = evaluate(job);
+    const compared = asideResults(all);
+    for (const [i, side] of evaluateAside(job).entries()) {
+      const { sheets } = sides.aside[i]!;
+      expect(Object.keys(sheets)).toEqual(Object.keys(CONTENTS));
+      const plain = (list: readonly { id: string; value: number | null }[]) =>
+        list.map(({ id, value }) => ({ id, value }));
+      for (const slug of ['loop-balance', 'warm-up-and-recovery', 'how-sure'])
+        expect(plain(sheets[slug]!), slug).toEqual(plain(CONTENTS[slug]!(side).results));
+      expect(plain(sheets.upgrades!)).toEqual(plain(compared[i]!));
+      // Each is another loop: none is the one in hand or as found by mistake.
+      expect(plain(sheets.upgrades!)).not.toEqual(plain(sides.candidate.sheets.upgrades!));
+    }
+    const charge = sides.aside[0]!.sheets.upgrades!.find(({ id }) => id === 'charge-cruise')!;
+    expect(charge).toMatchObject({ unit: 'K', plusMinus: expect.any(Number) as number });
+  });
+
+  it('says the same to be read, in the units of the job', LONG, () => {
+    const job = demoJob();
+    const { status, stdout } = solve('static/demo-job.json', '--text');
+    expect(status).toBe(0);
+    const heads = [...stdout.matchAll(/^(.*)\n=+$/gm)].map(([, head]) => head);
+    expect(heads).toEqual([
+      'As found',
+      `Candidate: ${job.candidate!.name}`,
+      ...job.aside.map(({ name }) => `Put aside: ${name}`),
+    ]);
+    // First of all what to do first, with its ±.
+    expect(stdout.slice(0, stdout.indexOf('As found'))).toMatch(
+      /^Do “.*” .* first: \$85 take .* ± /m,
+    );
+    const tank = stdout.slice(stdout.indexOf('Put aside: 5 gal tank'));
+    const { value } = asideResults(evaluate(job))[4]!.find(({ id }) => id === 'charge-cruise')!;
+    const shownAs = worded(value!, 'temperature', 'US').split('\u00a0');
+    expect(tank).toMatch(
+      new RegExp(`Charge air, settled at cruise: ${shownAs[0]} ± [\\d.]+ ${shownAs[1]}`),
+    );
+    expect(tank).toMatch(/Cost of each degree at cruise: it takes no degrees off/);
+  });
+
   const good = readFileSync('static/demo-job.json', 'utf8');
   it.each([
     ['no file named', [], /usage/],
+    ['something it does not know', ['static/demo-job.json', '--pretty'], /usage/],
     ['a file that is not there', [join(folder, 'none.json')], /no such file/],
     ['a file cut short', [file('short.json', good.slice(0, 500))], /breaks off/],
     ['no JSON', [file('words.json', 'pump,flow\n1,2\n')], /not JSON/],
