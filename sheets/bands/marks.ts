@@ -57,14 +57,24 @@ export const whiskered = <R extends { readonly id: string; readonly candidate?: 
 /** More loops left out than this are told. */
 const FEW = 3;
 
-/** What bands and whiskers are; starts with a space, empty where there are none. */
-export function says(both: BothBands, what = 'Bands hold'): string {
-  const there = both.filter((bands) => bands !== null);
-  if (!there.some(({ of }) => Object.values(of).some((band) => band.length > 0))) return '';
-  const worst = there.reduce((a, b) => (b.without / b.drawn > a.without / a.drawn ? b : a));
-  const left =
-    worst.without > FEW
-      ? ` Left out: ${worst.without} of ${worst.drawn} loops drawn, which have no such curve.`
-      : '';
-  return ` ${what} 95 of 100 loops that the ± of the inputs allow, at each place by itself.${left}`;
-}
+/** Says what the bands of these curves are, with a space before; nothing where there are none. */
+export type Says = (...names: string[]) => string;
+
+export const saying =
+  (both: BothBands, what: 'Bands' | 'Whiskers'): Says =>
+  (...names) => {
+    const drawn = both.flatMap((bands) =>
+      bands === null
+        ? []
+        : names
+            .filter((name) => (bands.of[name] ?? []).length > 0)
+            .map((name) => ({ without: bands.without[name]!, of: bands.drawn })),
+    );
+    if (drawn.length === 0) return '';
+    const worst = drawn.reduce((a, b) => (b.without / b.of > a.without / a.of ? b : a));
+    const left =
+      worst.without > FEW
+        ? ` Left out: ${worst.without} of ${worst.of} loops drawn, which have no such curve.`
+        : '';
+    return ` ${what} hold 95 of 100 loops that the ± of the inputs allow, at each place by itself.${left}`;
+  };

@@ -1,6 +1,6 @@
 /** K of each run against its flow, with what one K-factor and the slip say. */
 import type { Chart, Curve } from '$lib/kit';
-import { kSpots, slipCurve } from '$lib/solver/instruments/meter/lowFlow';
+import { kBand, kSpots, slipBand, slipCurve } from '$lib/solver/instruments/meter/lowFlow';
 import type { Study } from './study';
 
 /** Null without runs. */
@@ -14,6 +14,9 @@ export function kChart({ meter, test, slip, range: { from, to } }: Study): Chart
     x: { name: 'Flow', quantity: 'volumeFlow', zero: true },
     y: { name: 'Pulses per volume', quantity: 'pulsesPerVolume' },
     curves,
+    bands: slip
+      ? [{ side: 'candidate', of: 'slip', points: slipBand(factor, slip) }]
+      : [{ tone: 'good', points: kBand(factor) }],
     dots: [{ label: 'runs', side: 'found', points: kSpots(factor) }],
     stretches:
       from.flow < to.flow

@@ -9,6 +9,8 @@ const ROWS = [
   ['pump', 'Pump'],
 ] as const;
 
+export const HEAT_IDS = ROWS.map(([id]) => id);
+
 /** A bar has no left side: a heat that leaves the liquid is drawn by its size and says so. */
 const worded = (label: string, heat: number) => (heat < 0 ? `${label} (leaves the liquid)` : label);
 

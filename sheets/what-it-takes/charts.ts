@@ -1,6 +1,7 @@
 /** The result against the input over its range, and the bars beside it. */
 import { clipped, pointsIn, windowOf } from '$lib/job/invert/invertWindow';
 import type { Chart, Curve, Dots, Spot, Stretch } from '$lib/kit';
+import { marks, type BothBands } from '../bands/marks';
 import type { Study } from './study';
 import { goneWords, RUNG } from './words';
 
@@ -17,7 +18,7 @@ const drawn = (found: Study, candidate: Study | null): Drawn[] => [
   ...(candidate ? [{ side: 'candidate' as const, study: candidate }] : []),
 ];
 
-export function resultChart(found: Study, candidate: Study | null): Chart {
+export function resultChart(found: Study, candidate: Study | null, bands: BothBands = []): Chart {
   const sides = drawn(found, candidate);
   const view = windowOf(sides.map(({ study }) => study));
   const { input, kind } = found;
@@ -32,6 +33,7 @@ export function resultChart(found: Study, candidate: Study | null): Chart {
       points: pointsIn(study.answer, view),
       ...(input.only && { thin: true }),
     })),
+    bands: marks(bands, 'result'),
     dots: input.only
       ? sides.map(({ side, study }): Dots => ({
           side,

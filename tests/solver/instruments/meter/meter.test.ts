@@ -4,8 +4,10 @@ import { kFactor, kOfRun, type BucketErrors } from '$lib/solver/instruments/mete
 import {
   flowStep,
   inputState,
+  kBand,
   linearAbove,
   readableRange,
+  slipBand,
   slipLine,
 } from '$lib/solver/instruments/meter/lowFlow';
 import {
@@ -146,6 +148,28 @@ describe('low flow', () => {
     expect(line.K * L).toBeCloseTo(450, 8);
     expect(line.slip / L).toBeCloseTo(0.02, 10);
     expect(line.slipSigma).toBeGreaterThan(0);
+  });
+  // Frequencies with one standard deviation of 2 Hz at 1, 2 and 4 L/s. By hand, u^2 = s^2 (1/n +
+  // (Q - 7/3)^2 / (14/3)) (JCGM 100:2008, H.3.5): at 2 L/s 4 (1/3 + 1/42) = 1.42857 Hz^2.
+  it('the line is as sure as its runs allow', () => {
+    const sharp = [1, 2, 4].map((q) => ({
+      volume: 10 * L,
+      time: 10 / q,
+      pulses: 1000,
+      share: 0.04 / q,
+    }));
+    const factor = kFactor(sharp, errors, 'whole-run');
+    const of = { ...factor, runs: factor.runs.map((r, i) => ({ ...r, share: sharp[i]!.share })) };
+    const line = slipLine(of)!;
+    expect(line.sigmaAt(2 * L)).toBeCloseTo(Math.sqrt(1.42857), 5);
+    // K = f / Q: two standard deviations of 0.59761 Hz/(L/s), and the bucket's share of K.
+    const band = slipBand({ ...of, fromRuns: 0, plusMinus: 3 / L }, line);
+    const [, low, high] = band.reduce((a, b) =>
+      Math.abs(b[0] - 2 * L) < Math.abs(a[0] - 2 * L) ? b : a,
+    );
+    expect(((high - low) / 2) * L).toBeCloseTo(Math.hypot(1.195, 3), 1);
+    const [one] = kBand({ ...of, plusMinus: 3 / L });
+    expect([one![1] * L, one![2] * L].map((K) => Math.round(K))).toEqual([97, 103]);
   });
   it('and from it the flow above which K is within a share', () => {
     expect(linearAbove(0.02 * L, 0.05) / L).toBeCloseTo(0.4, 12);

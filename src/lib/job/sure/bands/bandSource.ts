@@ -20,11 +20,11 @@ const PLACES = 41;
 
 /** Plain data: it crosses from the other thread. */
 export interface Bands {
-  /** By the name of the curve, in order of x; a single value stands at x = 0. */
+  /** By the name of the curve, in order of x; a single value stands at x = 0. Empty: nothing moves it. */
   readonly of: Readonly<Record<string, readonly BandPoint[]>>;
   readonly drawn: number;
-  /** Drawn loops left out because one curve or another is missing in them. */
-  readonly without: number;
+  /** Drawn loops that have no such curve and are left out. */
+  readonly without: Readonly<Record<string, number>>;
 }
 
 /** Where the bands of one or several plots come from. */
@@ -87,6 +87,12 @@ export function curveSet<F = null>(set: CurveSet<F>): BandSource & CurveSet<F> {
   };
 }
 
+/** Narrower than this share of the value is rounding: none of the ± moves the curve. */
+const ROUNDING = 1e-7;
+
+const isWide = ([, low, high]: BandPoint) =>
+  high - low > ROUNDING * Math.max(Math.abs(low), Math.abs(high));
+
 /** A loop that cannot be solved has no curves. */
 function orNone(work: () => Curves): Curves {
   try {
@@ -132,18 +138,19 @@ export function bandsRound(
   };
   const { results } = finished(propagate(study, model));
   let from = 0;
-  let without = 0;
+  const without: Record<string, number> = {};
   const of = Object.fromEntries(
     grids.map(({ id, x }) => {
       const columns = results.slice(from, (from += x.length));
       const there = Array.from({ length: draws }, (_, i) => i).filter((i) =>
         columns.some((column) => !Number.isNaN(column[i]!)),
       );
-      without = Math.max(without, draws - there.length);
+      without[id] = draws - there.length;
       // Of the loops that have such a curve: less than half of them speak for nothing.
       const enough = there.length >= draws / 2;
       const kept = columns.map((column) => Float64Array.from(there, (i) => column[i]!));
-      return [id, enough ? bandOf(x, kept) : []] as const;
+      const band = enough ? bandOf(x, kept) : [];
+      return [id, band.some(isWide) ? band : []] as const;
     }),
   );
   return { of, drawn: draws, without };

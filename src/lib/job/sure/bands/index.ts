@@ -6,6 +6,7 @@ import type { BandSource } from './bandSource';
 import { DRIVE, EVENTS } from './drive';
 import { EXCHANGERS } from './exchangers';
 import { FEED } from './feed';
+import { INVERSION } from './inversion';
 import { MEASURES } from './measures';
 import { HEADS, HEAD_SHARES, PUMP_CHOICES } from './pump';
 import { RESERVOIR } from './reservoir';
@@ -23,6 +24,7 @@ export const BAND_SOURCES: readonly BandSource[] = [
   FEED,
   HEADS,
   HEAD_SHARES,
+  INVERSION,
   MEASURES,
   PUMP_CHOICES,
   RESERVOIR,

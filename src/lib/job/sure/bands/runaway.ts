@@ -10,8 +10,9 @@ import { whatIfOf } from '../../models/toWhatIf';
 import { dutyOf } from '../../shownDuty';
 import { curveSet, DRAWN_SLOW, type Curves } from './bandSource';
 
-/** Settings of the knob tried. */
-const SETTINGS = 9;
+/** Settings of the knob tried, each in so many loops. */
+const SETTINGS = 17;
+const DRAWN_BRANCHES = 96;
 
 function modelOf(side: Side) {
   if (!side.prepared.ok) return null;
@@ -33,7 +34,7 @@ export const RUNAWAY_HEATS = curveSet({
 
 export const RUNAWAY_BRANCH = curveSet({
   name: 'runawayBranch',
-  draws: DRAWN_SLOW,
+  draws: DRAWN_BRANCHES,
   follows: ({ values }) => [whatIfOf(values), values['runaway.knobMoved']!.choice],
   curves(side): Curves {
     const made = modelOf(side);

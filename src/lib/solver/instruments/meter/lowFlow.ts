@@ -13,6 +13,8 @@ export interface SlipLine {
   readonly slip: number;
   /** Standard deviation of the slip, m³/s. */
   readonly slipSigma: number;
+  /** Standard deviation of the frequency that the line gives at a flow, Hz. */
+  sigmaAt(flow: number): number;
 }
 
 /** Flows must span this ratio before a line through them says anything of low flow. */
@@ -23,6 +25,10 @@ export const SPAN_AT_LEAST = 2;
  * Null with fewer than three runs, or where their flows lie within {@link SPAN_AT_LEAST}.
  *
  * The law is a stated model (a constant drag of the bearing), common practice, no source.
+ *
+ * @formula u^2(f) = (S Q^2 - 2 S_x Q + S_xx) / (S S_xx - S_x^2)
+ * @symbol S - sums over the runs of their weights, times Q, times Q^2
+ * @source weighted least squares: JCGM 100:2008, H.3.5, with weights
  */
 export function slipLine({ runs }: KFactor): SlipLine | null {
   const flows = runs.map((r) => r.flow);
@@ -45,7 +51,12 @@ export function slipLine({ runs }: KFactor): SlipLine | null {
   const determinant = S * Sxx - Sx * Sx;
   const K = (S * Sxy - Sx * Sy) / determinant;
   const intercept = (Sxx * Sy - Sx * Sxy) / determinant;
-  return { K, slip: -intercept / K, slipSigma: Math.sqrt(Sxx / determinant) / K };
+  return {
+    K,
+    slip: -intercept / K,
+    slipSigma: Math.sqrt(Sxx / determinant) / K,
+    sigmaAt: (Q) => Math.sqrt((S * Q * Q - 2 * Sx * Q + Sxx) / determinant),
+  };
 }
 
 /**
@@ -131,11 +142,35 @@ export const kSpots = ({
 }: KFactor): (readonly [flow: number, K: number, plusMinus: number])[] =>
   runs.map(({ flow, K, share }) => [flow, K, K * share] as const);
 
-/** K over the flows of the runs, by the line through them: K (1 - Q_0 / Q). */
-export function slipCurve(
-  { runs }: KFactor,
-  { K, slip }: SlipLine,
-): (readonly [flow: number, K: number])[] {
+/** A flow with the ends of K there, 1/m³. */
+type KBand = readonly (readonly [flow: number, low: number, high: number])[];
+
+/** Places of the curve. */
+const STEPS = 40;
+
+const flowsOf = ({ runs }: KFactor): number[] => {
   const flows = runs.map((r) => r.flow);
-  return spaced(Math.min(...flows), Math.max(...flows), 40).map((Q) => [Q, K * (1 - slip / Q)]);
+  return spaced(Math.min(...flows), Math.max(...flows), STEPS);
+};
+
+/** K over the flows of the runs, by the line through them: K (1 - Q_0 / Q). */
+export const slipCurve = (
+  factor: KFactor,
+  { K, slip }: SlipLine,
+): (readonly [flow: number, K: number])[] =>
+  flowsOf(factor).map((Q) => [Q, K * (1 - slip / Q)] as const);
+
+/** {@link slipCurve} with its ±: two standard deviations of the line, and the bucket's own marks. */
+export function slipBand(factor: KFactor, line: SlipLine): KBand {
+  const bucket = factor.plusMinus ** 2 - factor.fromRuns ** 2;
+  return slipCurve(factor, line).map(([Q, K]) => {
+    const plusMinus = Math.sqrt((2 * line.sigmaAt(Q)) ** 2 / Q ** 2 + Math.max(0, bucket));
+    return [Q, K - plusMinus, K + plusMinus] as const;
+  });
 }
+
+/** The one K by all runs with its ±, over their flows. */
+export const kBand = (factor: KFactor): KBand =>
+  flowsOf(factor).map(
+    (Q) => [Q, factor.K - factor.plusMinus, factor.K + factor.plusMinus] as const,
+  );

@@ -10,6 +10,8 @@ export interface HeatCurves {
 
 /** Places of the samples: multiples of this, so that moved knobs share the flows worked out, K. */
 const GRID = 2;
+/** Ahead of an end where the flow is lost, K. */
+const NEAR_END = 0.5;
 
 /** Sample from `from` (or the coldest liquid) up to the end of the balance; no points where it stands. */
 export function heatCurves(balance: Balance, from: number): HeatCurves {
@@ -22,9 +24,10 @@ export function heatCurves(balance: Balance, from: number): HeatCurves {
     entering.push([T, at.entering]);
     leaving.push([T, at.leaving]);
   };
-  for (let k = Math.ceil(low / GRID); k * GRID < balance.hottest; k++) look(k * GRID);
   // Near the end the flow may be lost within a degree.
-  if (balance.hottest < balance.prepared.hottest) look(balance.hottest - 0.5);
-  look(balance.hottest);
+  const last = balance.hottest < balance.prepared.hottest ? [balance.hottest - NEAR_END] : [];
+  const end = last[0] ?? balance.hottest;
+  for (let k = Math.ceil(low / GRID); k * GRID < end; k++) look(k * GRID);
+  for (const T of [...last, balance.hottest]) look(T);
   return { entering, leaving };
 }
