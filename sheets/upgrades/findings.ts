@@ -49,6 +49,13 @@ export function ownFindings(choice: Choice): Finding[] {
     });
   }
   if (is.trouble) found.push({ code: is.trouble, level: 'act', sentence: TROUBLE[is.trouble] });
+  if (is.driveProblem !== null) {
+    found.push({
+      code: 'drive-refused',
+      level: 'act',
+      sentence: say`The drive of this loop cannot be followed: ${is.driveProblem}`,
+    });
+  }
   if (is.feed !== null && is.feed < 0) {
     found.push({
       code: 'feed-over',

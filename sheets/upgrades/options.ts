@@ -100,7 +100,7 @@ function singleOptions(
       {
         id: `move-${move.id}`,
         name: move.name,
-        bought: move.parts.map(({ what }) => what).join(', ') || null,
+        bought: boughtFor(move),
         cost,
         T,
         gain,
@@ -109,6 +109,12 @@ function singleOptions(
       },
     ];
   });
+}
+
+/** Parts by name; null where the name of the move says it all. */
+function boughtFor({ name, parts }: Move): string | null {
+  const bought = parts.map(({ what }) => what).join(', ');
+  return bought === '' || bought === name ? null : bought;
 }
 
 /** How often each has the cheapest degrees, of those with a price. */

@@ -28,6 +28,8 @@ function unsure(choice: Choice, result: Result): Result {
   return pm === undefined ? result : { ...result, plusMinus: pm };
 }
 
+const ICED = 'not told with ice in the tank';
+
 function temperatures({ is }: Choice, limits: Limits): Result[] {
   const solved = is.problem === null;
   const charge = (id: string, name: string, symbol: string, value: number | null, why: string) => ({
@@ -48,7 +50,7 @@ function temperatures({ is }: Choice, limits: Limits): Result[] {
     absent: NOT_SOLVED,
     ...(value !== null && { state: stateBelow(value, limits.reservoir) }),
   });
-  const drive = 'no pull in this drive, or it ended before';
+  const drive = is.driveProblem ?? 'no pull in this drive, or it ended before';
   return [
     charge('charge-cruise', 'Charge air, settled at cruise', 'T_{3,c}', is.chargeCruise, NO_AIR),
     charge('charge-pull', 'Charge air as the last pull ends', 'T_{3,p}', is.chargePull, drive),
@@ -64,7 +66,7 @@ function temperatures({ is }: Choice, limits: Limits): Result[] {
       name: 'Recovery after the hardest segment',
       symbol: 't_{rec}',
       value: is.recovery,
-      absent: solved ? 'not back within this drive' : NOT_SOLVED,
+      absent: !solved ? NOT_SOLVED : is.iced ? ICED : 'not back within this drive',
       quantity: 'time',
       better: 'lower',
     },

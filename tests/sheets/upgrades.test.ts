@@ -86,6 +86,20 @@ describe('the demonstration job', () => {
     expect(result(next, 'candidate', 'charge-cruise')).toBeCloseTo(study.best!.T, 9);
     expect(result(next, 'candidate', 'cost')).toBeCloseTo(study.best!.cost, 9);
   });
+  it('has every result a choice is made by, in the table and drawn small', () => {
+    const asked = [
+      ...['charge-cruise', 'charge-pull', 'charge-after', 'tank-peak', 'suction-margin'],
+      ...['boiling-margin', 'feed-margin', 'freezing-margin', 'current', 'mass-added', 'cost'],
+      ...['per-degree-cruise', 'per-degree-pull'],
+    ];
+    const choices = choicesOf(all, study, NO_DRAWS);
+    const drawn = panels(choices, all.asFound.limits).map(({ id }) => id);
+    for (const choice of choices) {
+      const ids = resultsOf(choice, all.asFound.limits).map(({ id }) => id);
+      expect(ids).toEqual(expect.arrayContaining(['tank-cruise', ...asked]));
+    }
+    expect(drawn).toEqual(expect.arrayContaining(asked));
+  });
   it('draws every choice with a value once a panel, and the front falling', () => {
     const choices = choicesOf(all, study, NO_DRAWS);
     for (const { chart, missing } of panels(choices, all.asFound.limits)) {
@@ -231,6 +245,45 @@ describe('edge states', () => {
     expect(feed!.is.chargePull!).toBeLessThan(studyOf(all).found.chargePull!);
     expect(codes(all)).toContain('first');
     expect(walkContent(said(all), 'SI')).toEqual([]);
+  });
+  it('the other order of the cores, once allowed, is tried with all others and told what limits then', () => {
+    const ordered = evaluate(edited(demoJob(), { 'plan.order': 'try', 'plan.orderCost': '$40' }));
+    const moves = movesIn(ordered.job);
+    const i = moves.findIndex(({ id }) => id === 'order');
+    const { tried, steps } = studyOf(ordered);
+    expect(tried.filter((one) => one.moves.includes(i)).length).toBeGreaterThan(1);
+    expect(tried.find((one) => one.moves.join() === `${i}`)!.cost).toBe(40);
+    for (const { limits } of steps) expect(limits!.part).not.toBeNull();
+    const taken = takeUpMoves(ordered.job, [moves[i]!]).candidate!;
+    expect(taken.changes).toEqual({ 'airPath.stackPlace': { is: 'behind' } });
+    expect(taken.parts).toMatchObject([{ price: '$40', kind: 'order' }]);
+    expect(walkContent(said(ordered), 'SI')).toEqual([]);
+  });
+  it('ice in a mixture is no plan: refused, and why is told', () => {
+    const job = demoJob();
+    const all = evaluate({
+      ...job,
+      candidate: { name: 'Ice', changes: { 'events.ice': { is: '2 lb' } } },
+    });
+    const { findings, results } = content(all.candidate!, all);
+    expect(findings.map(({ code }) => code)).toContain('drive-refused');
+    expect(results.find(({ id }) => id === 'charge-pull')!.absent).toMatch(/plain water only/);
+  });
+  it('what comes off is subtracted from what is added, by a line', () => {
+    const job = demoJob();
+    const [first, ...rest] = job.candidate!.parts!;
+    const off = evaluate({
+      ...job,
+      candidate: { ...job.candidate!, parts: [{ ...first!, off: '9 lb' }, ...rest] },
+    });
+    const before = result(evaluate(job), 'candidate', 'mass-added')!;
+    // 9 lb at 0.45359237 kg, exact by definition.
+    expect(before - result(off, 'candidate', 'mass-added')!).toBeCloseTo(9 * 0.45359237, 9);
+    const { lines } = content(off.candidate!, off);
+    expect(lines.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(['mass-off-rows-1', 'mass-added']),
+    );
+    expect(walkContent(content(off.candidate!, off), 'US')).toEqual([]);
   });
   it('what moves nothing here asks for no new study', () => {
     const job = demoJob();

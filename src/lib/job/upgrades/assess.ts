@@ -3,10 +3,13 @@ import { deratedRating } from '$lib/solver/feed/breaker';
 import { readAt } from '$lib/solver/loop/history';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import { thermalMass } from '$lib/solver/loop/thermalMass';
-import type { DutyId, Segment, SteadySolution, WarmUpSolution } from '$lib/solver/loop/types';
+import type { DutyId, Segment, SteadySolution } from '$lib/solver/loop/types';
 import * as plan from '$lib/solver/plan/formulas';
 import type { Side } from '../evaluate';
 import { toFeed } from '../models/toFeed';
+import { problemOf } from '../problem';
+import type { Outcome } from '../types';
+import { iceIn, icedDrive, type Drive } from './drive';
 
 /** Temperatures a choice may be judged by. */
 export type Judge = 'cruise' | 'pull';
@@ -14,6 +17,8 @@ export type Judge = 'cruise' | 'pull';
 export interface Assessed {
   /** Why the loop could not be solved at all; the rest is then null. */
   readonly problem: string | null;
+  /** Why its drive could not be followed, where the loop itself can be solved. */
+  readonly driveProblem: string | null;
   /** Charge air to the engine, K: settled at cruise; as the last pull of the drive ends; as the segment after it ends. */
   readonly chargeCruise: number | null;
   readonly chargePull: number | null;
@@ -38,6 +43,8 @@ export interface Assessed {
   /** In the whole loop, m³, and its density cold, kg/m³. */
   readonly liquidVolume: number | null;
   readonly liquidDensity: number | null;
+  /** Ice is put into the tank at the start of its drive. */
+  readonly iced: boolean;
   /** Does not settle in traffic or at cruise, or the drive could not be followed to its end. */
   readonly trouble: 'no-flow' | 'boils' | 'freezes' | null;
 }
@@ -48,7 +55,7 @@ export const lastPull = (schedule: readonly Segment[]): number =>
 
 /** Charge air as the segment at `index` ends, K; null where the run ended before or the air is not known. */
 export function chargeAtEndOf(
-  run: WarmUpSolution,
+  run: Drive,
   schedule: readonly Segment[],
   index: number,
 ): number | null {
@@ -77,14 +84,15 @@ export interface Assessable extends Pick<
 
 /** Work it out for one side. Never throws: what cannot be solved is null. */
 export function assess(side: Assessable): Assessed {
-  const { prepared, steady, warmUp, request, loop, values } = side;
+  const { prepared, steady, request, loop, values } = side;
   const ready = prepared.ok ? prepared.value : null;
   const settled = LASTING.flatMap((duty) => {
     const outcome = steady[duty];
     return outcome.ok ? [outcome.value] : [];
   });
   const cruise = steady.cruise.ok ? steady.cruise.value : null;
-  const run = warmUp.ok ? warmUp.value : null;
+  const drive = driveIn(side);
+  const run = drive.ok ? drive.value : null;
   const schedule = request.ok ? request.value.schedule : [];
   const pull = lastPull(schedule);
   const least = (of: (s: SteadySolution) => number) =>
@@ -93,6 +101,7 @@ export function assess(side: Assessable): Assessed {
   const fanCurrent = values['fans.current']?.si;
   return {
     problem: prepared.ok ? null : prepared.problem.message,
+    driveProblem: prepared.ok && !drive.ok ? drive.problem.message : null,
     chargeCruise: known(cruise && cruise.chargeOut),
     chargePull: run && chargeAtEndOf(run, schedule, pull),
     chargeAfter: run && pull >= 0 ? chargeAtEndOf(run, schedule, pull + 1) : null,
@@ -111,8 +120,25 @@ export function assess(side: Assessable): Assessed {
     liquidVolume: ready && thermalMass(ready).reduce((sum, part) => sum + part.liquidVolume, 0),
     // As filled: at ambient temperature.
     liquidDensity: ready && ready.liquidAt(loop.site.ambientTemperature).rho,
+    iced: iceIn(values) > 0,
     trouble: troubleOf(settled, run),
   };
+}
+
+/** The drive it is judged by. */
+function driveIn({
+  prepared,
+  request,
+  warmUp,
+  values,
+}: Pick<Assessable, 'prepared' | 'request' | 'warmUp' | 'values'>): Outcome<Drive> {
+  const ice = iceIn(values);
+  if (!(ice > 0) || !prepared.ok || !request.ok) return warmUp;
+  try {
+    return { ok: true, value: icedDrive(prepared.value, request.value, ice) };
+  } catch (thrown) {
+    return { ok: false, problem: problemOf(thrown, 'SI') };
+  }
 }
 
 /** Nulls where the pump stands still. */
@@ -129,10 +155,7 @@ function feedMargin(
   return { holds, feed: holds - pump.electricPower / pump.volts };
 }
 
-function troubleOf(
-  settled: readonly SteadySolution[],
-  run: WarmUpSolution | null,
-): Assessed['trouble'] {
+function troubleOf(settled: readonly SteadySolution[], run: Drive | null): Assessed['trouble'] {
   for (const status of ['no-flow', 'boils', 'freezes'] as const) {
     if (settled.some((s) => s.status === status)) return status;
   }
@@ -153,11 +176,12 @@ export function currentOf(is: Assessed): number | null {
 
 /** The temperature a choice is judged by, without the rest. */
 export function judgedOf(side: Side, judge: Judge): number | null {
-  const { steady, warmUp, request } = side;
+  const { steady, request } = side;
   if (judge === 'cruise') return steady.cruise.ok ? known(steady.cruise.value.chargeOut) : null;
-  if (!warmUp.ok || !request.ok) return null;
+  const drive = driveIn(side);
+  if (!drive.ok || !request.ok) return null;
   const { schedule } = request.value;
-  return chargeAtEndOf(warmUp.value, schedule, lastPull(schedule));
+  return chargeAtEndOf(drive.value, schedule, lastPull(schedule));
 }
 
 /** The same of what was worked out. */

@@ -38,7 +38,9 @@ const RESULTS = Object.keys(READ) as DrivenResult[];
 export type Driven = Readonly<Record<DrivenResult, Float64Array>>;
 
 /** Inputs that margins and currents ask for and the loop itself may not. */
-const BESIDE = [...FIELDS.keys()].filter((path) => /^(feed\.|fans\.current$)/.test(path));
+const BESIDE = [...FIELDS.keys()].filter((path) =>
+  /^(feed\.|fans\.current$|events\.ice$)/.test(path),
+);
 
 /** What {@link driven} depends on, as text. */
 export const drivenKey = (side: Side): string =>

@@ -1,5 +1,6 @@
 /** Single moves out of the candidates of a job: each whole, and each kind of change in it that has a price. */
 import type { Part } from '../file/parts';
+import { evaluate } from '../evaluate';
 import { partsList } from './partsList';
 import type { Candidate, Entries, Job } from '../types';
 
@@ -12,10 +13,16 @@ export const MOVE_KINDS = [
     paths: /^frontExchanger\./,
   },
   {
+    id: 'order',
+    label: 'order of the cores in the air',
+    alone: 'The other order of the cores alone',
+    paths: /^airPath\.stackPlace$/,
+  },
+  {
     id: 'air',
     label: 'way of the air',
     alone: 'The new way of the air alone',
-    paths: /^airPath\./,
+    paths: /^airPath\.(?!stackPlace$)/,
   },
   {
     id: 'fans',
@@ -37,6 +44,7 @@ export const MOVE_KINDS = [
     alone: 'The change at the tank alone',
     paths: /^(reservoir|suction)\./,
   },
+  { id: 'ice', label: 'ice in the tank', alone: 'The ice alone', paths: /^events\.ice$/ },
   { id: 'mixture', label: 'mixture', alone: 'The other mixture alone', paths: /^coolant\./ },
   {
     id: 'cooler',
@@ -82,11 +90,27 @@ export function movesOf(job: Job): Move[] {
   const wholes = all.flatMap((candidate, i) => wholeMove(candidate, `${i}`, units));
   const single = all.flatMap((candidate, i) => singleMoves(candidate, `${i}`, units));
   const seen = new Set<string>();
-  const own = [...wholes, ...single].filter(({ changes }) => {
+  const own = [...wholes, ...single, ...orderMove(job)].filter(({ changes }) => {
     const key = changesKey(changes);
     return seen.has(key) ? false : (seen.add(key), true);
   });
   return own.map((move) => ({ ...move, name: toldApart(move, own) }));
+}
+
+/** The one other order that the air can meet the cores in, where the job allows it to be tried. */
+function orderMove(job: Job): Found[] {
+  const { values, loop } = evaluate(job).asFound;
+  const { stackHeat, stackLoss, stackPlace = 'in-front' } = loop.airPath;
+  const others = stackHeat > 0 || stackLoss.points.some(({ loss }) => loss > 0);
+  if (values['plan.order']!.choice !== 'try' || !others) return [];
+  const ahead = stackPlace === 'in-front';
+  const name = ahead
+    ? 'Front exchanger ahead of the other cores'
+    : 'Other cores ahead of the front exchanger';
+  const price = values['plan.orderCost']!.text as string;
+  const parts = [{ what: name, count: '1', price, mass: '0 kg', kind: 'order' }];
+  const changes = { 'airPath.stackPlace': { is: ahead ? 'behind' : 'in-front' } };
+  return [made('order', name, changes, parts, job.header.units)];
 }
 
 /** What is changed to what, whatever the order it was typed in. */

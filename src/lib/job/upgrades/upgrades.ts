@@ -1,10 +1,10 @@
 /** Every candidate of a job, what limits each, and the combinations a budget allows. */
 import { LEAST_GAIN, limiting, type Limiting, type Target } from '$lib/solver/loop/limiting';
 import { steadyIn } from '$lib/solver/loop/steady';
-import { warmUp } from '$lib/solver/loop/warmUp';
 import { nonDominated } from '$lib/solver/plan/front';
 import { assess, chargeAtEndOf, judgedOf, lastPull, type Assessed, type Judge } from './assess';
 import { combinations, type Combinations, type Progress, type Tried } from './combine';
+import { driveOf } from './drive';
 import { evaluate, evaluateAside, requestOf, sideWith, type Side } from '../evaluate';
 import { movesOf, together, type Move } from './moves';
 import { partsList } from './partsList';
@@ -59,7 +59,7 @@ export function targetOf(side: Side, judge: Judge): Target {
     const { cruise } = ready.loop.duties;
     if (judge === 'cruise') return steadyIn(ready, cruise, cruise.vehicleSpeed).chargeOut;
     const request = requestOf(ready, side.values);
-    const run = warmUp(ready, request);
+    const run = driveOf(ready, side.values, request);
     return chargeAtEndOf(run, request.schedule, lastPull(request.schedule));
   };
 }
@@ -71,7 +71,8 @@ export const limitsOf = (side: Side, judge: Judge): Limiting | null =>
     : null;
 
 /** Inputs that move nothing of this: readings, instruments, questions of other sheets, words. */
-const ELSEWHERE = /^(view|title|measured|probe|meter|log|events|instruments|runaway|target)\b/;
+const ELSEWHERE =
+  /^(view|title|measured|probe|meter|log|events(?!\.ice)|instruments|runaway|target)\b/;
 
 /** What the study of a job depends on, as text. */
 export const upgradesKey = (job: Job): string =>

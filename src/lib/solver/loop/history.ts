@@ -11,8 +11,13 @@ export const points = ({ t, ...columns }: WarmUpHistory, column: Column): [numbe
 export const reservoirPoints = (history: WarmUpHistory) => points(history, 'reservoir');
 
 /** A column at time `t`, straight between its points. At an edge of two segments: as the first ends. */
-export function readAt({ t: times, ...columns }: WarmUpHistory, column: Column, t: number): number {
-  const values = columns[column];
+export function readAt<C extends Column>(
+  history: Pick<WarmUpHistory, 't' | C>,
+  column: C,
+  t: number,
+): number {
+  const times = history.t;
+  const values: Float64Array = history[column];
   const i = times.findIndex((time) => time >= t);
   if (i < 0) return values.at(-1)!;
   if (i === 0) return values[0]!;
