@@ -81,7 +81,7 @@ describe('printing', () => {
     [350, 'money', 'US', '$350'],
     [12400.5, 'money', 'US', '$12,400.50'],
     [-18, 'money', 'SI', '−$18'],
-    [36, 'costPerDegree', 'US', '$20.00 /Δ°F'],
+    [36, 'costPerDegree', 'US', '$20.00 /°F'],
     [36, 'costPerDegree', 'SI', '$36.00 /K'],
     [1.5e-6, 'ratio', 'SI', '1.500×10⁻⁶'],
     [-2.5e9, 'ratio', 'SI', '−2.500×10⁹'],

@@ -314,12 +314,7 @@ export const DISPLAY: Readonly<Record<Quantity, Display>> = {
     decimals: 2,
   },
   costPerDegree: {
-    US: {
-      spelling: 'dollar/degR',
-      label: '$/Δ°F',
-      tex: '/\\Delta{}^{\\circ}\\mathrm{F}',
-      sign: '$',
-    },
+    US: { spelling: 'dollar/degR', label: '$/°F', tex: '/{}^{\\circ}\\mathrm{F}', sign: '$' },
     SI: { spelling: 'dollar/K', label: '$/K', tex: '/\\mathrm{K}', sign: '$' },
     noun: 'a cost per degree',
     example: ['20 $/°F', '36 $/K'],
