@@ -38,9 +38,10 @@ export class LogDesk {
   #search: Pick<Asking<'map'>, 'stop'> | null = null;
   #fit: FitRun | null = null;
   #file: { readonly blob: Blob; readonly name: string } | null = null;
-  #wish: { readonly view: TimeStretch; readonly pixels: number } | null = null;
+  #wish: TimeStretch | null = null;
   #looking = false;
-  #pixels = 350;
+  /** Columns of a plot; null until the first is there: what is seen waits for that. */
+  #pixels: number | null = null;
 
   reading = $state.raw<Reading | null>(null);
   failed = $state.raw<Failed | null>(null);
@@ -155,22 +156,22 @@ export class LogDesk {
   /** Least and greatest of every two pixels: finer lines than the eye parts only take time. */
   room(width: number): void {
     const pixels = Math.round(width / 2);
-    if (Math.abs(pixels - this.#pixels) < 2) return;
+    if (this.#pixels !== null && Math.abs(pixels - this.#pixels) < 2) return;
     this.#pixels = pixels;
-    if (this.mapped) this.look(this.view);
+    if (this.mapped) this.look(this.#wish ?? this.view);
   }
 
   /** Ask for what is in view; only the latest wish counts while one is worked on. */
   look(view: TimeStretch): void {
-    this.#wish = { view, pixels: this.#pixels };
-    if (!this.#looking) void this.#serve();
+    this.#wish = view;
+    if (!this.#looking && this.#pixels !== null) void this.#serve();
   }
 
   async #serve(): Promise<void> {
     this.#looking = true;
     try {
-      while (this.#wish) {
-        const { view, pixels } = this.#wish;
+      while (this.#wish && this.#pixels !== null) {
+        const [view, pixels] = [this.#wish, this.#pixels];
         this.#wish = null;
         const seen = await this.#line.ask('view', { ...view, pixels }).answer;
         [this.seen, this.view] = [seen, view];

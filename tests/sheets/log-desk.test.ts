@@ -53,6 +53,7 @@ const file = new Blob([NAMES, BODY]);
 async function opened() {
   const job = new JobState(jobStore(memoryShelf()), () => emptyJob());
   const desk = new LogDesk();
+  desk.room(700);
   await desk.open(file, 'drive.csv', job);
   return { job, desk };
 }
