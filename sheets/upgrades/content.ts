@@ -8,7 +8,7 @@ import { asideChoices, choiceOf, choicesOf } from './choice';
 import { budgetFindings, limitFindings, ownFindings } from './findings';
 import { drawsFor, type DrawsOf } from './draws';
 import { firstFindings } from './firstFindings';
-import { frontFindings, frontRows } from './front';
+import { drawnWith, frontFindings, frontRows } from './front';
 import { optionLines } from './optionLines';
 import { optionsOf } from './options';
 import { choiceLines, limitLines } from './lines';
@@ -85,7 +85,7 @@ function withAll(
     ],
     findings: [
       ...firstFindings(options, study, choices.length - 1),
-      ...budgetFindings(study, moves),
+      ...budgetFindings(study, moves, all.asFound.limits.charge, drawnWith(all, study, drawsOf)),
       ...frontFindings(frontRows(all, study, drawsOf)),
       ...own.findings,
     ],

@@ -4,8 +4,11 @@ import type { Move } from '$lib/job/upgrades/moves';
 import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { LOADS } from '$lib/solver/loop/limitingParts';
 import type { Limiting } from '$lib/solver/loop/limiting';
-import { q, say, type Finding } from '../types';
+import { q, say, type Finding, type Sentence } from '../types';
 import { takesOff, type Choice } from './choice';
+import { keptIn } from './firstFindings';
+import { halfWidth } from './plusMinus';
+import type { DrawnWith } from './steps';
 import { capital, JUDGED, PART, short } from './words';
 
 /** What limits a side, and what comes next. */
@@ -82,24 +85,41 @@ const TROUBLE = {
   freezes: say`The liquid freezes before the loop settles or the drive ends.`,
 } as const;
 
-/** The best that the budget allows. */
-export function budgetFindings(study: UpgradeStudy, moves: readonly Move[]): Finding[] {
-  const { best, budget, capped, steps, judge } = study;
-  const found: Finding[] = [];
+/** The best that the budget allows, in one sentence; empty where nothing does better than doing nothing. */
+export function bestSentence(
+  { best, budget, steps, judge }: UpgradeStudy,
+  moves: readonly Move[],
+  limit: number,
+  drawnWith: DrawnWith,
+): Sentence {
   const start = steps[0];
   const last = steps.at(-1);
-  if (best && start && last) {
-    const names = best.moves.map((i) => `“${short(moves[i]!.name, 60)}”`).join(' with ');
-    const then = last.limits && last.limits.part;
-    found.push({
-      code: 'best-within',
-      level: 'good',
-      sentence: [
-        ...(budget === null ? ['Of all combinations '] : say`Within ${q(budget, 'money')} `),
-        ...say`the best is ${names}: ${q(best.cost, 'money')}, and the charge air ${JUDGED[judge]} goes from ${q(start.T, 'temperature')} to ${q(best.T, 'temperature')}.`,
-        ...(then ? [` With it ${PART[then].name} ${PART[then].verb}.`] : []),
-      ],
-    });
+  if (!best || !start || !last) return [];
+  const names = best.moves.map((i) => `“${short(moves[i]!.name, 60)}”`).join(' with ');
+  const then = last.limits && last.limits.part;
+  const drawn = drawnWith(best.moves);
+  const kept = keptIn(drawn, limit);
+  return [
+    ...(budget === null ? ['Of all combinations '] : say`Within ${q(budget, 'money')} `),
+    ...say`the best is ${names}: ${q(best.cost, 'money')}, and the charge air ${JUDGED[judge]} goes from ${q(start.T, 'temperature', halfWidth(drawnWith([])))} to ${q(best.T, 'temperature', halfWidth(drawn))}`,
+    ...(kept.length > 0 ? ['; ', ...kept] : []),
+    '.',
+    ...(then ? [` With it ${PART[then].name} ${PART[then].verb}.`] : []),
+  ];
+}
+
+/** The best that the budget allows. */
+export function budgetFindings(
+  study: UpgradeStudy,
+  moves: readonly Move[],
+  limit: number,
+  drawnWith: DrawnWith,
+): Finding[] {
+  const { budget, capped, judge } = study;
+  const found: Finding[] = [];
+  const sentence = bestSentence(study, moves, limit, drawnWith);
+  if (sentence.length > 0) {
+    found.push({ code: 'best-within', level: 'good', sentence });
   } else if (moves.some(({ cost }) => cost !== null)) {
     found.push({
       code: 'none-within',

@@ -1,5 +1,5 @@
 /** Which of all that could be done to do first, in plain words, and how sure that is. */
-import { countOf, type Counted } from '$lib/job/upgrades/spreads';
+import { countOf, type Counted, type Drawn } from '$lib/job/upgrades/spreads';
 import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { q, say, type Finding, type Sentence } from '../types';
 import { takesOff } from './choice';
@@ -50,13 +50,20 @@ export function firstSentence(options: readonly Option[], { judge }: UpgradeStud
 
 /** Where it ends, and how likely that is cool enough; nothing where it is not drawn. */
 export function limitSentence({ drawn, T, name }: Option, limit: number): Sentence {
-  const within = drawn && countOf(drawn, (value) => value <= limit);
-  if (!within) return [];
+  if (!drawn) return [];
   return [
-    ...say`With ${named(name)} alone the charge air is at ${q(T, 'temperature', halfWidth(drawn))}; it keeps the limit of ${q(limit, 'temperature')} `,
-    ...inDraws(within),
+    ...say`With ${named(name)} alone the charge air is at ${q(T, 'temperature', halfWidth(drawn))}; `,
+    ...keptIn(drawn, limit),
     '.',
   ];
+}
+
+/** How likely a limit is kept; nothing where it is not drawn. */
+export function keptIn(drawn: Drawn | null, limit: number): Sentence {
+  const within = drawn && countOf(drawn, (value) => value <= limit);
+  return within
+    ? [...say`it keeps the limit of ${q(limit, 'temperature')} `, ...inDraws(within)]
+    : [];
 }
 
 /** Which to do first, of all that one could do. */
