@@ -187,7 +187,7 @@ describe('a large log', () => {
       .locator('div.plots svg')
       .first()
       .evaluate((svg) => [
-        [...svg.querySelectorAll('path')]
+        [...svg.querySelectorAll('path.line, path.band')]
           .map((path) => path.getAttribute('d'))
           .join('')
           .split(/[LHM]/).length,
