@@ -114,6 +114,19 @@ describe('reading', () => {
       'Flow 60.00\u00a0L/min: falling 2.000\u00a0m', // 0.001 m³/s is 60 L/min, exact
     );
   });
+
+  it('says the ± of a curve that has a band; its two sides apart where they differ', () => {
+    const banded = (low: number, high: number, of = 'a'): Chart => ({
+      ...chart,
+      bands: [{ of, side: 'found', points: [[0, low, high], [0.001, low, high]] }], // prettier-ignore
+    });
+    const said = (c: Chart) => readAt(c, 0.0005, 'SI').items[0]!.text;
+    expect(said(banded(2.75, 3.25))).toBe('3.000\u00a0m ± 0.25');
+    expect(said(banded(2.9, 3.4))).toBe('3.000\u00a0m +0.40 −0.10');
+    // Of another curve, or beside the value: nothing that could be said of this one.
+    expect(said(banded(2.75, 3.25, 'b'))).toBe('3.000\u00a0m');
+    expect(said(banded(3.1, 3.4))).toBe('3.000\u00a0m');
+  });
 });
 
 describe('drawing', () => {
