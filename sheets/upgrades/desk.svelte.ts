@@ -76,6 +76,8 @@ export class PlanDesk {
       case 'drawn':
         studies.set(answer.key, answer.value);
         return;
+      case 'settled':
+        break;
       case 'driven':
         drives.set(answer.key, answer.value);
         return;

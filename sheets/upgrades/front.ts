@@ -90,7 +90,7 @@ export function frontFindings(rows: readonly FrontRow[]): Finding[] {
       '. Until what is unsure is measured better the cheaper one will do.',
     ],
   }));
-  if (pairs.length === 0 || alike.length > 0) return found;
+  if (pairs.length === 0 || pairs.length < rows.length - 1 || alike.length > 0) return found;
   const least = pairs.reduce((a, b) => (b.n / b.N < a.n / a.N ? b : a));
   return [
     {

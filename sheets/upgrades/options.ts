@@ -117,13 +117,13 @@ function boughtFor({ name, parts }: Move): string | null {
   return bought === '' || bought === name ? null : bought;
 }
 
-/** How often each has the cheapest degrees, of those with a price. */
+/** How often each has the cheapest degrees of all with a price; none while one of them is not drawn. */
 function counted(options: readonly Plain[]): Map<Plain, Counted> {
-  const offers = options.flatMap((option) => {
-    const { cost, taken } = option;
-    return cost === null || taken === null ? [] : [{ option, cost, taken }];
-  });
-  const wins = cheapest(offers);
+  const priced = options.filter(({ cost }) => cost !== null);
+  const offers = priced.flatMap((option) =>
+    option.taken === null ? [] : [{ option, cost: option.cost!, taken: option.taken }],
+  );
+  const wins = offers.length === priced.length ? cheapest(offers) : null;
   return new Map(wins ? offers.map(({ option }, i) => [option, wins[i]!]) : []);
 }
 

@@ -1,7 +1,7 @@
 /** Upgrades compared: what must hold of every job, and what the physics says of the demonstration job's. */
 import { describe, expect, it, vi } from 'vitest';
 import { dropCandidate } from '$lib/job/edit';
-import { evaluate, type Evaluated } from '$lib/job/evaluate';
+import { evaluate, evaluateAside, type Evaluated } from '$lib/job/evaluate';
 import { movesOf } from '$lib/job/upgrades/moves';
 import { takeUpMoves } from '$lib/job/upgrades/upgradesEdits';
 import type { Job } from '$lib/job/types';
@@ -160,6 +160,13 @@ describe('how sure the demonstration job’s answer is', () => {
     const shares = options.map(({ cheapest }) => (cheapest ? cheapest.n / cheapest.N : 0));
     expect(shares.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(1);
     expect(shares[0]).toBeGreaterThan(0.95);
+  });
+  it('no chance is told while one of those with a price is not drawn', () => {
+    const some: typeof drawsOf = (side) =>
+      side === evaluateAside(all.job)[2] ? {} : drawsOf(side);
+    const part = choicesOf(all, study, some);
+    expect(optionsOf(all, study, part, some).every(({ cheapest }) => cheapest === null)).toBe(true);
+    expect(frontFindings([rows[0]!, rows[1]!, { ...rows[2]!, cooler: null }])).toEqual([]);
   });
   it('says so in the first finding, and that the front’s neighbours are told apart', () => {
     expect(text(all, 'first')).toMatch(/the cheapest degrees in .* loops drawn within the ±/);

@@ -19,6 +19,8 @@ export type PlanAnswer =
   | ({ readonly kind: 'progress'; readonly what: 'study' | 'draws' } & Progress)
   | { readonly kind: 'study'; readonly study: UpgradeStudy }
   | { readonly kind: 'drawn'; readonly key: string; readonly value: Sureness | null }
+  /** Every settled loop is drawn: what is said of cruise has its ±. */
+  | { readonly kind: 'settled' }
   | { readonly kind: 'driven'; readonly key: string; readonly value: Driven | null }
   | { readonly kind: 'done' }
   | { readonly kind: 'refused' };

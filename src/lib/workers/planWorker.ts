@@ -76,6 +76,7 @@ function draw(asked: PlanAsked, study: UpgradeStudy): void {
   for (const [key, side] of toDraw) {
     send({ kind: 'drawn', key, value: finished(sureness(side, FULL)) });
   }
+  if (toDrive.length > 0) send({ kind: 'settled' });
   for (const [key, side] of toDrive) {
     send({ kind: 'driven', key, value: finished(driven(side, DRIVES.full)) });
   }
