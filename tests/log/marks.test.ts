@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { inSI } from '$lib/log/channels';
 import { MARK, markReadings } from '$lib/log/marks';
 import { seededRandom } from '$lib/solver/numerics/random';
 
@@ -18,6 +19,14 @@ const flagged = (flags: Uint8Array, mark: number) =>
   Array.from(flags, (f, k) => (f & mark ? k : -1)).filter((k) => k >= 0);
 
 describe('outliers', () => {
+  it('a channel that jumps by itself, step by step and back, is not wild throughout; a spike in it is', () => {
+    // Tenths of a gpm from 6.0 to 6.6 and back, as a coarse counter gives.
+    const text = Float64Array.from({ length: 7000 }, (_, k) => 6 + (k % 7) / 10);
+    const saw = inSI(text, 'gpm', 'flow')!;
+    expect(markReadings(saw).outliers).toBe(0);
+    saw[3001] = 2 * saw[3001]!;
+    expect(flagged(markReadings(saw).flags, MARK.outlier)).toEqual([3001]);
+  });
   it('single and paired wild readings are marked and left as they are', () => {
     const values = probe(1);
     const wild = [200, 700, 701, 1500, 2999];

@@ -60,9 +60,18 @@ interface Read {
   readonly rows: Int32Array;
 }
 
-function markOutliers({ x, rows }: Read, limit: number, flags: Uint8Array): number {
+/** More than this share is not off its neighbours: the channel itself jumps as often as it lies still. */
+const MOST = 0.1;
+
+function markOutliers(read: Read, limit: number, flags: Uint8Array): number {
+  const outliers = markBeyond(read, limit * scatter(read.x, USUAL), flags);
+  if (outliers <= MOST * read.x.length) return outliers;
+  for (const row of read.rows) flags[row] = flags[row]! & ~MARK.outlier;
+  return markBeyond(read, limit * scatter(read.x, LARGE), flags);
+}
+
+function markBeyond({ x, rows }: Read, off: number, flags: Uint8Array): number {
   const n = x.length;
-  const off = limit * scatter(x);
   if (!(off > 0)) return 0;
   const around = new Float64Array(2 * SIDE);
   let outliers = 0;
@@ -95,8 +104,16 @@ function markOutliers({ x, rows }: Read, limit: number, flags: Uint8Array): numb
   return outliers;
 }
 
+/** A share of normal noise, and the standard deviations within which it lies: half, nine tenths. */
+interface Quantile {
+  readonly share: number;
+  readonly sigmas: number;
+}
+const USUAL: Quantile = { share: 0.5, sigmas: 1 / 1.4826 };
+const LARGE: Quantile = { share: 0.9, sigmas: 1.6449 };
+
 /** Standard deviation of the noise by second differences of a sample; at least a third of the resolution. */
-function scatter(x: Float64Array): number {
+function scatter(x: Float64Array, { share, sigmas }: Quantile): number {
   const sizes: number[] = [];
   let resolution = Infinity;
   const stride = Math.max(1, Math.floor(x.length / 20_000));
@@ -107,7 +124,8 @@ function scatter(x: Float64Array): number {
   }
   if (sizes.length === 0 || resolution === Infinity) return 0;
   sizes.sort((a, b) => a - b);
-  return Math.max((1.4826 * sizes[sizes.length >> 1]!) / Math.sqrt(6), resolution / 3);
+  const size = sizes[Math.floor(share * sizes.length)]!;
+  return Math.max(size / (sigmas * Math.sqrt(6)), resolution / 3);
 }
 
 /** A stretch is stuck when it is longer than `least` rows and ten times the usual run of equal readings. */
