@@ -20,8 +20,8 @@ interface Wanted {
 
 /** A slow machine takes minutes over a hundred pages, ms. */
 const PATIENCE = 900_000;
-/** Once everything is drawn for paper nothing should be left to wait for, ms. */
-const SETTLES = 120_000;
+/** Everything is drawn for paper then but the bands of all plots, which take half a minute of one core, ms. */
+const SETTLES = 600_000;
 
 /** The whole folder, then every sheet by itself. */
 export async function* printFolder({ chromium: executablePath, path, slugs }: Wanted) {
