@@ -9,7 +9,9 @@ import { once } from '$lib/once';
 import { CONTENTS } from '../contents';
 import { about as COMPARISON } from '../upgrades/about';
 import { asideResults } from '../upgrades/content';
+import { studyInFull } from '../how-sure/study';
 import type { Finding, Result } from '../types';
+import { dutyOf } from '../wiring/duty';
 
 /** The sheet that sets all candidates side by side. */
 const COMPARED = COMPARISON.slug;
@@ -28,12 +30,16 @@ export interface Gathered {
 export const partsOf = ({ candidate }: Pick<Evaluated, 'candidate'>): number =>
   Object.keys(CONTENTS).length * (candidate ? 2 : 1);
 
-/** One after the other: the first of them come while the long ones are still to be worked out. */
-export function* gather(all: Evaluated): Generator<Gathered, void> {
+/**
+ * One after the other: the first of them come while the long ones are still to be worked out.
+ * @param patient - the study of how sure it is may take its time, as on the page
+ */
+export function* gather(all: Evaluated, patient = false): Generator<Gathered, void> {
   const { asFound, candidate } = all;
   for (const sheet in CONTENTS) {
     for (const side of candidate ? [asFound, candidate] : [asFound]) {
       try {
+        if (patient && sheet === 'how-sure') studyInFull(side, dutyOf(side));
         const { results, findings } = CONTENTS[sheet]!(side, all);
         yield { sheet, side: side.id, results, findings };
       } catch (thrown) {

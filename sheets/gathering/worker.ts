@@ -6,6 +6,6 @@ import { gather, type Gathered } from './gather';
 const send = (part: Gathered | null) => postMessage(part);
 
 addEventListener('message', ({ data }: MessageEvent<Job>) => {
-  for (const part of gather(evaluate(data))) send(part);
+  for (const part of gather(evaluate(data), true)) send(part);
   send(null);
 });

@@ -1,6 +1,6 @@
 /** What the draws mean, in plain words. */
 import type { Side } from '$lib/job/evaluate';
-import { STUDIED, type Doubts, type Sureness } from '$lib/job/sure/sureness';
+import { FULL, STUDIED, type Doubts, type Sureness } from '$lib/job/sure/sureness';
 import { q, say, type Finding } from '../types';
 import { meetsLimit, spreadOf, SUBJECT } from './study';
 import { nameOf, WORTH } from './words';
@@ -14,6 +14,7 @@ export const findings = (side: Side, study: Sureness, doubts: Doubts | null): Fi
   ...verdicts(side, study),
   ...(doubts ? measureFirst(doubts) : []),
   ...lost(study),
+  ...few(study),
 ];
 
 export function nothing(side: Side): Finding {
@@ -103,6 +104,19 @@ function measureFirst({ of, shares }: Doubts): Finding[] {
           },
         ]
       : []),
+  ];
+}
+
+/** Paper from the browser's own menu cannot wait for all of them. */
+function few(study: Sureness): Finding[] {
+  const count = study.draws[STUDIED[0]].length;
+  if (count >= FULL.draws) return [];
+  return [
+    {
+      code: 'few-draws',
+      level: 'watch',
+      sentence: say`Worked out at once from ${q(count, 'count')} draws a side, and fewer for the shares, where the full study takes ${q(FULL.draws, 'count')}: a chance may be off by a few per cent. The print button of the page waits for all of them.`,
+    },
   ];
 }
 

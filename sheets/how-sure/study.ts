@@ -3,6 +3,7 @@ import type { Side } from '$lib/job/evaluate';
 import {
   AT_ONCE,
   doubts,
+  FULL,
   finished,
   sureness,
   surenessKey,
@@ -32,6 +33,9 @@ export function studyOf(side: Side): Sureness | null {
   return studies.has(key) ? studies.of(key, () => null) : quickStudyOf(side);
 }
 
+/** Whether the full study is there. */
+export const isDrawnInFull = (side: Side): boolean => studies.has(surenessKey(side));
+
 /** The small one, whatever is there: studies can be paired only with their like. */
 export const quickStudyOf = (side: Side): Sureness | null =>
   quickStudies.of(surenessKey(side), () => finished(sureness(side, AT_ONCE)));
@@ -42,6 +46,13 @@ export function doubtsOf(side: Side, duty: DutyId): Doubts | null {
   return doubtStudies.has(key)
     ? doubtStudies.of(key, () => null)
     : quickDoubts.of(key, () => finished(doubts(side, duty, AT_ONCE)));
+}
+
+/** The full studies of a side, made here and kept: for who can wait. */
+export function studyInFull(side: Side, duty: DutyId): void {
+  const key = surenessKey(side);
+  studies.of(key, () => finished(sureness(side, FULL)));
+  doubtStudies.of(doubtKey(key, duty), () => finished(doubts(side, duty, FULL)));
 }
 
 export interface Subject {

@@ -21,7 +21,7 @@ async function main(args: readonly string[]): Promise<void> {
   const { reportText } = await import('../../sheets/gathering/text');
   const { job, notes } = read;
   const all = evaluate(job);
-  const gathered = [...gather(all)];
+  const gathered = [...gather(all, true)];
   const aside = [...gatherAside(all)];
   process.stdout.write(
     asText

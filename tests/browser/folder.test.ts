@@ -94,6 +94,13 @@ describe('the folder', () => {
   });
 });
 
+/** A number of the exports as paper shows it: true minus, power of ten. */
+const printedForm = (value: string): string => {
+  const [digits, power] = value.replaceAll('-', '−').split('e');
+  const raised = (sign: string) => (sign === '−' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)]!);
+  return power === undefined ? digits! : `${digits}×10${[...power].map(raised).join('')}`;
+};
+
 describe('npm run folder', { timeout: 900_000 }, () => {
   const place = mkdtempSync(join(tmpdir(), 'folder-'));
   afterAll(() => rmSync(place, { recursive: true, force: true }));
@@ -103,7 +110,11 @@ describe('npm run folder', { timeout: 900_000 }, () => {
     const job = {
       ...base,
       header: { ...base.header, paper: 'A4' as const },
-      folder: { sheets: ['pump-feed', 'loop-balance'], findings: 'Hot.', decisions: 'Fans first.' },
+      folder: {
+        sheets: ['pump-feed', 'loop-balance', 'warm-up-and-recovery'],
+        findings: 'Hot.',
+        decisions: 'Fans first.',
+      },
     };
     const path = join(place, 'given.json');
     writeFileSync(path, writeJob(job));
@@ -118,6 +129,7 @@ describe('npm run folder', { timeout: 900_000 }, () => {
     expect(readdirSync(out).toSorted()).toEqual([
       '01-pump-feed.pdf',
       '02-loop-balance.pdf',
+      '03-warm-up-and-recovery.pdf',
       'folder.pdf',
       'inputs.csv',
       'job.json',
@@ -127,7 +139,13 @@ describe('npm run folder', { timeout: 900_000 }, () => {
     expect(readFileSync(join(out, 'job.json'), 'utf8')).toBe(writeJob(job));
 
     const pages = (name: string) => readPdf(readFileSync(join(out, name))).sizes;
-    const [cover, ...sheets] = ['folder.pdf', '01-pump-feed.pdf', '02-loop-balance.pdf'].map(pages);
+    const names = [
+      'folder.pdf',
+      '01-pump-feed.pdf',
+      '02-loop-balance.pdf',
+      '03-warm-up-and-recovery.pdf',
+    ];
+    const [cover, ...sheets] = names.map(pages);
     for (const [width, height] of [cover!, ...sheets].flat()) {
       expect(Math.abs(width - PAPERS.A4.width)).toBeLessThan(1);
       expect(Math.abs(height - PAPERS.A4.height)).toBeLessThan(1);
@@ -152,6 +170,21 @@ describe('npm run folder', { timeout: 900_000 }, () => {
     if (text !== null) {
       for (const words of [job.header.title.job, 'Fans first.', '1 of 2', settled.value!])
         expect.soft(text.includes(words), words).toBe(true);
+      // Every number of the exports can be read on the paper of its sheet; JSON has the same in SI.
+      const report = JSON.parse(readFileSync(join(out, 'results.json'), 'utf8'));
+      const read = text.replace(/(\d),(?=\d{3})/g, '$1');
+      const numbers = rows.filter(
+        ({ sheet, side, value }) =>
+          side === 'asFound' && value && job.folder.sheets.includes(sheet!),
+      );
+      expect(numbers.length).toBeGreaterThan(30);
+      for (const row of numbers) {
+        const result = report.sides.asFound.sheets[row.sheet!].find(
+          ({ id }: { id: string }) => id === row.id,
+        );
+        expect.soft(result.value, `${row.sheet} ${row.id}`).toBe(Number(row['SI value']));
+        expect.soft(read, `${row.sheet} ${row.id}`).toContain(printedForm(row.value!));
+      }
     }
   });
 });

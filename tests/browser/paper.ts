@@ -66,7 +66,10 @@ export async function onPaper(page: Page, paper: Paper, marginMm: number): Promi
 }
 
 /** Back to the screen; naming the screen instead would print the next PDF as the screen shows it. */
-export const onScreen = (page: Page): Promise<void> => page.emulateMedia({ media: null });
+export async function onScreen(page: Page): Promise<void> {
+  await page.emulateMedia({ media: null });
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+}
 
 /** Elements that stick out at either edge, or cut off what they hold; one line for each. */
 export const clipped = (page: Page): Promise<string[]> =>

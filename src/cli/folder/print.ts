@@ -20,7 +20,7 @@ interface Wanted {
 
 /** A slow machine takes minutes over a hundred pages, ms. */
 const PATIENCE = 900_000;
-/** Everything is drawn for paper then but the bands of all plots, which take half a minute of one core, ms. */
+/** For the other threads to work out every sheet; the bands of all plots take half a minute of one core, ms. */
 const SETTLES = 600_000;
 
 /** The whole folder, then every sheet by itself. */
@@ -30,7 +30,6 @@ export async function* printFolder({ chromium: executablePath, path, slugs }: Wa
     const browser = await chromium.launch({ executablePath, args: ARGS });
     try {
       const context = await browser.newContext();
-      await context.addInitScript({ content: NO_THREADS });
       const page = await context.newPage();
       page.setDefaultTimeout(PATIENCE);
       await openFolder(page, site.url, path);
@@ -43,19 +42,6 @@ export async function* printFolder({ chromium: executablePath, path, slugs }: Wa
     await site.close();
   }
 }
-
-/**
- * In the page: every other thread fails at once. A sheet then works out all it shows before it is
- * printed, and nothing that arrives later makes one print differ from another.
- */
-const NO_THREADS = `globalThis.Worker = class extends EventTarget {
-  constructor() {
-    super();
-    setTimeout(() => this.dispatchEvent(new Event('error')));
-  }
-  postMessage() {}
-  terminate() {}
-};`;
 
 /** Open the job by its file, as a person does, and go to its folder without loading the page anew. */
 async function openFolder(page: Page, url: string, path: string): Promise<void> {
@@ -86,16 +72,23 @@ async function* prints(page: Page, slugs: readonly string[]): AsyncGenerator<Pri
   }
 }
 
-/** Everything drawn for paper, every picture there, nothing still under way. */
+/**
+ * Everything worked out, as the page's own button waits for it, and drawn for paper with every picture.
+ * Nothing arrives after that: one print shows what the other does.
+ */
 async function drawn(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    window.print = () => void (document.documentElement.dataset.printed = 'yes');
+  });
+  await page.getByRole('button', { name: 'Print the folder' }).click();
+  const asked = () => 'printed' in document.documentElement.dataset;
+  await page.waitForFunction(asked, undefined, { timeout: SETTLES }).catch(() => {
+    throw new Error('a sheet is still being worked out and cannot be printed.');
+  });
   await page.evaluate(async () => {
     dispatchEvent(new Event('beforeprint'));
     await document.fonts.ready;
     await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
-  });
-  const idle = () => !document.querySelector('main progress, main [data-busy]');
-  await page.waitForFunction(idle, undefined, { timeout: SETTLES }).catch(() => {
-    throw new Error('a sheet is still being worked out and cannot be printed.');
   });
 }
 

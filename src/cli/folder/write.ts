@@ -50,7 +50,7 @@ async function writeData(job: Job, out: string): Promise<number> {
   const { gather, resultRows } = await import('../../../sheets/gathering/gather');
   const { jobReport, jsonText } = await import('../../../sheets/gathering/report');
   say('Working out every sheet ...');
-  const gathered = [...gather(evaluate(job))];
+  const gathered = [...gather(evaluate(job), true)];
   const files = {
     'results.csv': resultsCsv(resultRows(gathered), job.header.units),
     'results.json': jsonText(jobReport(job, gathered)),
