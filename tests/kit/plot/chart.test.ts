@@ -3,7 +3,8 @@ import { extent, shownAxis } from '$lib/kit/plot/axis';
 import { chartOptions, isCompact } from '$lib/kit/plot/build';
 import type { Chart } from '$lib/kit/plot/chart';
 import { along, readAt, spokenReading, stops } from '$lib/kit/plot/reading';
-import { SIDE_STYLE, heatColour } from '$lib/kit/plot/theme';
+import { textWidth } from '$lib/kit/plot/labels';
+import { SIDE_STYLE, TEXT_SIZE, heatColour } from '$lib/kit/plot/theme';
 
 const chart: Chart = {
   x: { name: 'Flow', quantity: 'volumeFlow', zero: true },
@@ -41,6 +42,22 @@ describe('axes', () => {
     const [low, high] = shownAxis(chart, 'y', 'SI').domain;
     expect(low).toBe(0);
     expect(high).toBeGreaterThan(6);
+  });
+
+  it('have smaller letters where a long name would stick out of a narrow plot', () => {
+    const name = 'Mass added, with its liquid, less what comes off';
+    const long: Chart = { ...chart, x: { name, quantity: 'mass' } };
+    const { label } = shownAxis(long, 'x', 'US');
+    const lettersAt = (width: number): number => {
+      const { marks } = chartOptions(long, 'US', { width, height: 240 });
+      const own = (marks as { data?: unknown; fontSize?: number }[]).find(
+        ({ data }) => Array.isArray(data) && data[0] === label,
+      );
+      return own!.fontSize!;
+    };
+    expect(lettersAt(900)).toBe(TEXT_SIZE);
+    expect(lettersAt(310)).toBeLessThan(TEXT_SIZE);
+    expect(textWidth(label, lettersAt(310))).toBeLessThanOrEqual(310);
   });
 
   it('turn long times into minutes', () => {

@@ -142,8 +142,8 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
           lineHeight: TICK_LINE,
         }),
       }),
-      axisTitle(x.label, 'x'),
-      axisTitle(y.label, 'y'),
+      axisTitle(x.label, 'x', size.width),
+      axisTitle(y.label, 'y', size.width),
       Plot.ruleY([frame.y[0]], { stroke: 'var(--ink)', strokeWidth: 1.25 }),
       Plot.ruleX([frame.x[0]], { stroke: 'var(--ink)', strokeWidth: 1.25 }),
       ...(chart.bands ?? []).flatMap((b) => bandMarks(b, to)),
@@ -166,9 +166,17 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
   };
 }
 
-/** Name and unit of an axis, level and in full ink: beside its axis, never turned on its side. */
-function axisTitle(text: string, which: 'x' | 'y'): Plot.Markish {
-  const common = { fill: 'var(--ink)', fontSize: TEXT_SIZE, fontWeight: 600 } as const;
+/** Smallest letters of an axis, px. */
+const LEAST_TEXT = 9;
+
+/**
+ * Name and unit of an axis, level and in full ink: beside its axis, never turned on its side. Smaller
+ * where it would stick out of a narrow plot.
+ */
+function axisTitle(text: string, which: 'x' | 'y', width: number): Plot.Markish {
+  const share = (width - 8) / textWidth(text, TEXT_SIZE);
+  const fontSize = Math.max(LEAST_TEXT, TEXT_SIZE * Math.min(1, share));
+  const common = { fill: 'var(--ink)', fontSize, fontWeight: 600 } as const;
   return which === 'x'
     ? Plot.text([text], {
         ...common,
