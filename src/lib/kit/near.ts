@@ -73,6 +73,8 @@ export function whenNear(tell: Tell) {
     observer ??= start();
     waiting.set(element, tell);
     observer.observe(element);
+    // What comes late onto paper, when its frame stands, is drawn as well.
+    if (onPaper) queueMicrotask(() => onPaper && waiting.get(element)?.(true, true));
     return () => {
       waiting.delete(element);
       observer?.unobserve(element);
