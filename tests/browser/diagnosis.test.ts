@@ -57,7 +57,8 @@ describe('the demonstration job on the diagnosis sheet', () => {
     const page = await visit('sheets/diagnosis/');
     await expect.poll(() => says(page), PATIENT).toContain(EITHER);
     await blank(page, 'Ambient air then').fill('80 °F');
-    await page.getByText('Working out every fault').waitFor();
+    // Said at the head and in the place of each part that waits.
+    await page.getByText('Working out every fault').first().waitFor();
     // Still under way, on another thread: the page answers.
     await inTraffic(page, 'Amps of the pump').fill('2.9 A');
     expect(await inTraffic(page, 'Amps of the pump').inputValue()).toBe('2.9 A');
