@@ -36,10 +36,13 @@ export const partsOf = ({ candidate }: Pick<Evaluated, 'candidate'>): number =>
  */
 export function* gather(all: Evaluated, patient = false): Generator<Gathered, void> {
   const { asFound, candidate } = all;
+  const sides = candidate ? [asFound, candidate] : [asFound];
   for (const sheet in CONTENTS) {
-    for (const side of candidate ? [asFound, candidate] : [asFound]) {
+    for (const side of sides) {
       try {
-        if (patient && sheet === 'how-sure') studyInFull(side, dutyOf(side));
+        // Of both sides before either is told: what sets one against the other needs both.
+        if (patient && sheet === 'how-sure')
+          for (const each of sides) studyInFull(each, dutyOf(each));
         const { results, findings } = CONTENTS[sheet]!(side, all);
         yield { sheet, side: side.id, results, findings };
       } catch (thrown) {

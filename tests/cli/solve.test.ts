@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CONTENTS } from '$sheets/contents';
+import { studyInFull } from '$sheets/how-sure/study';
+import { dutyOf } from '$sheets/wiring/duty';
 import { asideResults } from '$sheets/upgrades/content';
 import { worded } from '$lib/kit/format';
 import { demoJob } from '$lib/job/demo';
@@ -63,6 +65,8 @@ describe('npm run solve', () => {
     const report = JSON.parse(stdout) as Report;
     expect(report.units).toBe('SI');
     const evaluated = evaluate(job);
+    // The command waits for the full study, as the page does.
+    for (const side of [evaluated.asFound, evaluated.candidate!]) studyInFull(side, dutyOf(side));
     for (const side of ['asFound', 'candidate'] as const) {
       for (const slug in CONTENTS) {
         const shown = CONTENTS[slug]!(evaluated[side]!, evaluated).results;
