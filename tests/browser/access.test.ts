@@ -42,8 +42,11 @@ async function readThrough(page: Page): Promise<void> {
   await page.evaluate(async () => {
     for (let y = 0; y < document.body.scrollHeight; y += innerHeight) {
       scrollTo(0, y);
-      // A frame may not come to a page that is not in front; time always passes.
-      await new Promise((done) => setTimeout(done, 40));
+      // What is in sight is measured after its frame; one may not come to a page that is not in front.
+      await new Promise<void>((done) => {
+        requestAnimationFrame(() => requestAnimationFrame(() => done()));
+        setTimeout(done, 250);
+      });
     }
     scrollTo(0, 0);
   });
@@ -67,12 +70,16 @@ describe('every page', () => {
       expect(await sideways(page), `${width} px`).toBe(0);
       if (!colorScheme) continue;
       await page.emulateMedia({ colorScheme });
-      // What overflows is told to the keyboard by an observer: a frame later, on a busy machine more.
+      // What overflows is told to the keyboard by an observer, of what has been in sight since: a frame
+      // later, on a busy machine more.
+      let again = false;
+      const broken = async () => {
+        if (again && !(place in PART)) await readThrough(page);
+        again = true;
+        return axe(page, PART[place]);
+      };
       await expect
-        .poll(() => axe(page, PART[place]), {
-          timeout: 30_000,
-          message: `${width} px, ${colorScheme}`,
-        })
+        .poll(broken, { timeout: 60_000, message: `${width} px, ${colorScheme}` })
         .toEqual([]);
     }
   });
