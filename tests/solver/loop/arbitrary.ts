@@ -203,6 +203,7 @@ export const arbitraryLoop: fc.Arbitrary<Loop> = fc
       hoseConductance: fc.oneof(fc.constant(0), between(0, 8)),
       reservoirConductance: fc.oneof(fc.constant(0), between(0, 8)),
     }),
+    liquidOrder: fc.constantFrom('cooler-first' as const, 'front-first' as const),
   })
   .map(({ traffic, cruise, pull, chargeCooler, frontExchanger, ...rest }) => ({
     ...rest,

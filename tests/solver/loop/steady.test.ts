@@ -7,7 +7,12 @@ import { arbitraryDuty, arbitraryLoop } from './arbitrary';
 import { exampleLoop, speedDensityLoop, stoppedLoop } from './example';
 
 const DUTIES = ['traffic', 'cruise', 'pull'] as const;
-const LOOPS = { exampleLoop, speedDensityLoop };
+const LOOPS = {
+  exampleLoop,
+  speedDensityLoop,
+  frontFirst: { ...exampleLoop, liquidOrder: 'front-first' } satisfies Loop,
+  frontFirstByDensity: { ...speedDensityLoop, liquidOrder: 'front-first' } satisfies Loop,
+};
 
 const numbersIn = (value: unknown): number[] =>
   typeof value === 'number'

@@ -16,6 +16,8 @@ import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
 import { arbitraryDuty, arbitraryLoop } from './arbitrary';
 import { exampleLoop, speedDensityLoop, stoppedLoop } from './example';
 
+const bothOrders = (loop: Loop): Loop[] => [loop, { ...loop, liquidOrder: 'front-first' }];
+
 const DUTIES = ['traffic', 'cruise', 'pull'] as const;
 const NODES = [
   'reservoir',
@@ -42,7 +44,7 @@ const DRIVE: readonly Segment[] = [
 
 describe('ends where the steady solution lies', () => {
   it.each(DUTIES)('the example, from cold, in %s: within 1e-3 K at every place', (duty) => {
-    for (const loop of [exampleLoop, speedDensityLoop]) {
+    for (const loop of [exampleLoop, speedDensityLoop].flatMap(bothOrders)) {
       const s = steady(loop, duty);
       const w = warmUp(loop, request([{ duty, duration: 3600 * 4 }], coldState(loop)));
       expect(w.status).toBe('completed');

@@ -1,4 +1,5 @@
 /** What each part takes of the pump's head at a flow. */
+import type { CoreId } from '../loop/order';
 import type { HeadShare, HoseId } from '../loop/types';
 import { headOf } from './affinity';
 import { hoseDrop, type FlowingLiquid, type HoseGeometry } from './hose';
@@ -10,12 +11,14 @@ export const HOSES = [
   'transfer',
   'back',
 ] as const satisfies readonly HoseId[];
-export const CORES = ['chargeCooler', 'frontExchanger'] as const;
-
-/** In order of flow; the suction hose first. */
+/**
+ * In order of flow; the suction hose first.
+ * @param order - both cores, by the order in which the liquid passes them
+ */
 export function headShares(
   runs: readonly HoseGeometry[],
-  cores: readonly RatedLossModel[],
+  cores: Readonly<Record<CoreId, RatedLossModel>>,
+  order: readonly [CoreId, CoreId],
   flow: number,
   liquid: FlowingLiquid,
 ): HeadShare[] {
@@ -24,10 +27,10 @@ export function headShares(
     const head = headOf({ dp: pressureDrop, rho: liquid.rho });
     return { part: HOSES[i]!, pressureDrop, head, velocity, reynolds, friction };
   };
-  const core = (i: number): HeadShare => {
-    const pressureDrop = cores[i]!.at(flow, liquid);
+  const core = (part: CoreId): HeadShare => {
+    const pressureDrop = cores[part].at(flow, liquid);
     const head = headOf({ dp: pressureDrop, rho: liquid.rho });
-    return { part: CORES[i]!, pressureDrop, head, velocity: null, reynolds: null, friction: null };
+    return { part, pressureDrop, head, velocity: null, reynolds: null, friction: null };
   };
-  return [hose(0), hose(1), core(0), hose(2), core(1), hose(3)];
+  return [hose(0), hose(1), core(order[0]), hose(2), core(order[1]), hose(3)];
 }

@@ -3,6 +3,7 @@ import { OutOfRangeError } from '../errors';
 import { coolantProperties, coolantVapourPressure } from '../fluids/coolant';
 import { pressureAtAltitude } from '../air/atmosphere';
 import { AFRESH, type Kept } from '../kept';
+import { coresInOrder, type CoreId } from '../loop/order';
 import type { Loop, OperatingPoint } from '../loop/types';
 import { headLeft } from '../suction/headLeft';
 import { levelAboveEye } from '../suction/inlet';
@@ -11,7 +12,7 @@ import { npshAvailable, type SuctionSide } from '../suction/npsh';
 import { requiredModel, type RequiredModel } from '../suction/required';
 import { starvedFlow } from '../suction/starved';
 import { g, headOf } from './affinity';
-import { CORES, headShares, HOSES } from './headShares';
+import { headShares, HOSES } from './headShares';
 import { hoseGeometry, lossOf, type FlowingLiquid } from './hose';
 import { intersection, nearIntersection, type Near } from './intersection';
 import type { PumpModel } from './pump';
@@ -82,10 +83,16 @@ export function hydraulicModel(loop: Loop, how: HowToSettle = {}): HydraulicMode
   const { kept = AFRESH, near } = how;
   const { settle, fixed, at: pumpAt } = pumpInLoop(loop, kept);
   const runs = HOSES.map((id) => hoseGeometry(loop.hoses[id], `hoses.${id}`));
-  const cores = CORES.map((id) => {
+  const order = coresInOrder(loop);
+  const lossModel = (id: CoreId) => {
     const { liquidLoss, rating } = loop[id];
     return kept.of(`${id}.liquidLoss`, [liquidLoss, rating], () => coreLoss(loop, id));
-  });
+  };
+  const coreLosses = {
+    chargeCooler: lossModel('chargeCooler'),
+    frontExchanger: lossModel('frontExchanger'),
+  };
+  const cores = Object.values(coreLosses);
   const ambient = pressureAtAltitude(loop.site.altitude);
   const needOfFixed = fixed && requiredModel(loop.pump, fixed);
   const needOf = (pump: PumpModel): RequiredModel =>
@@ -178,7 +185,7 @@ export function hydraulicModel(loop: Loop, how: HowToSettle = {}): HydraulicMode
         speedRatio: pump.speedRatio,
         pumpSlope: left && here.headLeft < 1 ? slopeOf(lift, flow, pump.runOut) : pump.slope(flow),
         systemSlope: slopeOf(resistance, flow, pump.runOut),
-        shares: headShares(runs, cores, flow, liquid),
+        shares: headShares(runs, coreLosses, order, flow, liquid),
         npshAvailable: here.available,
         npshRequired: here.required,
         headLeft: here.headLeft,
@@ -195,7 +202,7 @@ export function hydraulicModel(loop: Loop, how: HowToSettle = {}): HydraulicMode
 }
 
 /** A core's loss, its points taken with the coolant and the inlet temperature of its rating. */
-export function coreLoss(loop: Loop, id: (typeof CORES)[number]): RatedLossModel {
+export function coreLoss(loop: Loop, id: CoreId): RatedLossModel {
   const { rating, liquidLoss } = loop[id];
   const rated = coolantProperties(rating.coolant, rating.liquidInlet);
   return ratedLoss(liquidLoss, rated, `${id}.liquidLoss`);

@@ -136,15 +136,15 @@ export interface Hose {
   readonly fittingBore: number;
 }
 
-/** The four runs, named from where the liquid leaves to where it goes. */
+/** The four runs, in order of flow; which core is the first says {@link LiquidOrder}. */
 export interface Hoses {
   /** Reservoir to pump. */
   readonly suction: Hose;
-  /** Pump to charge cooler. */
+  /** Pump to the first core. */
   readonly delivery: Hose;
-  /** Charge cooler to front exchanger. */
+  /** First core to second core. */
   readonly transfer: Hose;
-  /** Front exchanger to reservoir. */
+  /** Second core to reservoir. */
   readonly back: Hose;
 }
 
@@ -239,14 +239,19 @@ export interface Soak {
   /** Engine to charge cooler, W/K, and the engine's temperature. */
   readonly engineConductance: number;
   readonly engineTemperature: number;
-  /** Bay air to hoses (on the transfer run), W/K. */
+  /** Bay air to hoses (on the run between the cores), W/K. */
   readonly hoseConductance: number;
   /** Bay air to reservoir, W/K. */
   readonly reservoirConductance: number;
 }
 
-/** A whole loop. Order of flow: reservoir, pump, charge cooler, front exchanger, reservoir. */
+/** Which of the two cores the liquid passes first on its way from the pump. */
+export type LiquidOrder = 'cooler-first' | 'front-first';
+
+/** A whole loop. Order of flow: reservoir, pump, first core, second core, reservoir. */
 export interface Loop {
+  /** Absent: the charge cooler first, the front exchanger on the way back to the reservoir. */
+  readonly liquidOrder?: LiquidOrder;
   readonly site: Site;
   readonly coolant: Coolant;
   /** Pressure lost before the compressor at full power, Pa. */

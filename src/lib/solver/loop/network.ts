@@ -1,6 +1,7 @@
 /** Rates of change of the transient's nodes. */
 import type { LazyTable } from '../numerics/lazyTable';
 import { COEFFICIENTS_PARTED, K, type Forcing } from './forcing';
+import { isFrontFirst } from './order';
 import type { NodeCapacities } from './thermalMass';
 import type { Loop } from './types';
 
@@ -49,6 +50,7 @@ export interface Network {
 export function network(loop: Loop, capacity: NodeCapacities): Network {
   const { soak, reservoir } = loop;
   const s = reservoir.shortCircuit;
+  const frontFirst = isFrontFirst(loop);
   const G_e = soak.engineConductance;
   const T_e = soak.engineTemperature;
   const G_h = soak.hoseConductance;
@@ -73,7 +75,8 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
     const cm = y[2]!;
     const fl = y[3]!;
     const fm = y[4]!;
-    const T_out = s * fl + (1 - s) * tank;
+    const back = frontFirst ? cl : fl;
+    const T_out = s * back + (1 - s) * tank;
     if (T_out !== readAt || forcing.table !== readFrom) {
       forcing.table.at(T_out, k);
       readAt = T_out;
@@ -82,24 +85,27 @@ export function network(loop: Loop, capacity: NodeCapacities): Network {
     const C = k[K.C]!;
     const flows = C > 0;
     const pump = flows ? (forcing.pumpHeatVaries ? k[K.pumpHeat]! : forcing.pumpHeat) : 0;
-    const coolerIn = flows ? T_out + pump / C : cl;
-    const frontIn = flows ? (C * cl + G_h * forcing.bayAir) / (C + G_h) : fl;
+    const delivered = T_out + pump / C;
+    const first = frontFirst ? fl : cl;
+    const between = (C * first + G_h * forcing.bayAir) / (C + G_h);
+    const coolerIn = flows ? (frontFirst ? between : delivered) : cl;
+    const frontIn = flows ? (frontFirst ? delivered : between) : fl;
 
     const charge = forcing.statedHeat ?? k[K.chargeAir]! * (k[K.chargeAirIn]! - cm);
     const intoCharge = k[K.chargeLiquid]! * (cm - coolerIn);
     const engine = G_e * (T_e - cl);
-    const hose = C * (frontIn - cl);
+    const hose = flows ? C * (between - first) : 0;
     const intoFrontMetal = k[K.frontLiquid]! * (frontIn - fm);
     const freshAir = forcing.freshAirVaries ? k[K.freshAir]! : forcing.freshAir;
     const front = k[K.frontAir]! * (fm - freshAir);
     const bay = G_r * (forcing.bayAir - tank);
 
-    out[0] = ((1 - s) * C * (fl - tank) + bay) / capacity.reservoir;
+    out[0] = ((1 - s) * C * (back - tank) + bay) / capacity.reservoir;
     out[1] = (C * (coolerIn - cl) + intoCharge + engine) / capacity.chargeLiquid;
     out[2] = (charge - intoCharge) / capacity.chargeMetal;
     out[3] = (C * (frontIn - fl) - intoFrontMetal) / capacity.frontLiquid;
     out[4] = (intoFrontMetal - front) / capacity.frontMetal;
-    out[5] = charge + engine + pump + (flows ? hose : 0) + bay;
+    out[5] = charge + engine + pump + hose + bay;
     out[6] = front;
 
     reading.T_out = T_out;

@@ -3,6 +3,7 @@ import type { Note } from '../errors';
 import { relativeResidual } from './balance';
 import { chargeExchange } from './chargeSide';
 import { frontExchange, frontState } from './front';
+import { isFrontFirst } from './order';
 import type { PreparedLoop } from './prepare';
 import { coolerState, liquidState, margins, stackNotes } from './solution';
 import { standingConductances } from './standing';
@@ -51,10 +52,11 @@ export function standing(prepared: PreparedLoop, duty: Duty, air: AirSide): Stea
   const temperatures: LoopTemperatures = {
     reservoir,
     pumpIn: reservoir,
-    chargeCoolerIn: reservoir,
+    chargeCoolerIn: isFrontFirst(loop) ? front.freshAir : reservoir,
     chargeCoolerOut: chargeLiquid,
     frontIn: front.freshAir,
     frontOut: front.freshAir,
+    returning: isFrontFirst(loop) ? chargeLiquid : front.freshAir,
   };
   const chargeCooler = coolerState(charge, { chargeCoolerIn: chargeLiquid }, heat, 0);
   return {

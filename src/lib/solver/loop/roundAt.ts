@@ -1,7 +1,8 @@
 import type { LiquidProperties } from '../fluids/properties';
-import type { Round } from './balance';
+import { throughFront, type Round } from './balance';
 import { chargeExchange, type ChargeExchange } from './chargeSide';
 import { frontExchange, type FrontExchange } from './front';
+import { isFrontFirst } from './order';
 import type { PreparedLoop } from './prepare';
 import type { AirSide, Duty } from './types';
 
@@ -23,40 +24,42 @@ export interface RoundAt {
 export function roundAt(prepared: PreparedLoop, duty: Duty, air: AirSide, T: number): RoundAt {
   const { liquid, flow, pumpHeat } = prepared.flowAt(T);
   const C = liquid.rho * liquid.cp * flow;
-  const charge = chargeExchange(prepared, duty, flow, T + (C > 0 ? pumpHeat / C : 0), liquid);
   const front = frontExchange(prepared, air, flow, liquid);
+  const known = { ...roundOf(prepared, duty), C, pumpHeat, ...frontOf(front) };
+  const delivered = T + (C > 0 ? pumpHeat / C : 0);
+  const atCooler = known.frontFirst && C > 0 ? throughFront(known, delivered).atCooler : delivered;
+  const charge = chargeExchange(prepared, duty, flow, atCooler, liquid);
   return {
     T,
     liquid,
     flow,
     charge,
     front,
-    round: roundOf(prepared, duty, C, pumpHeat, charge, front),
+    round: { ...known, ...chargeOf(charge) },
   };
 }
 
-function roundOf(
-  { loop }: PreparedLoop,
-  duty: Duty,
-  C: number,
-  pumpHeat: number,
-  charge: ChargeExchange,
-  front: FrontExchange,
-): Round {
+const frontOf = ({ conductance, freshAir }: FrontExchange) => ({
+  frontConductance: conductance,
+  freshAir,
+});
+
+const chargeOf = ({ conductance, airIn, statedHeat }: ChargeExchange) => ({
+  chargeConductance: conductance,
+  chargeAirIn: airIn,
+  statedHeat,
+});
+
+/** What of a round does not depend on the liquid. */
+function roundOf({ loop }: PreparedLoop, duty: Duty) {
   const { soak, site, reservoir } = loop;
   return {
-    C,
-    pumpHeat,
-    chargeConductance: charge.conductance,
-    chargeAirIn: charge.airIn,
-    statedHeat: charge.statedHeat,
     engineConductance: soak.engineConductance,
     engineTemperature: soak.engineTemperature,
     hoseConductance: soak.hoseConductance,
     reservoirConductance: soak.reservoirConductance,
     bayAir: site.ambientTemperature + duty.bayRise,
-    frontConductance: front.conductance,
-    freshAir: front.freshAir,
+    frontFirst: isFrontFirst(loop),
     shortCircuit: reservoir.shortCircuit,
   };
 }

@@ -148,14 +148,15 @@ export interface HeatLedger {
   readonly frontExchanger: number;
 }
 
-/** Temperatures by place, K, in order of flow. */
+/** Temperatures by place, K; in order of flow where the charge cooler is the first core. */
 export interface LoopTemperatures {
   readonly reservoir: number; // mean of the tank
   readonly pumpIn: number; // leaving the tank
   readonly chargeCoolerIn: number;
   readonly chargeCoolerOut: number;
   readonly frontIn: number;
-  readonly frontOut: number; // = arriving at the tank
+  readonly frontOut: number;
+  readonly returning: number; // arriving at the tank, from the second core
 }
 
 export interface Margins {

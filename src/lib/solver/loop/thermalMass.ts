@@ -1,5 +1,6 @@
 /** How much heat each part of the loop holds per kelvin. */
 import { hoseVolume } from '../hydraulics/hose';
+import { isFrontFirst } from './order';
 import { prepared as prepare, type PreparedLoop } from './prepare';
 import type { Hose, Loop, ThermalMass } from './types';
 
@@ -56,20 +57,24 @@ const LEAST = 1;
 
 /**
  * The same capacities by node. The liquid of a hose counts with the part it leads to: suction and
- * delivery with the charge cooler, transfer with the front exchanger, back with the reservoir.
+ * delivery with the first core, transfer with the second, back with the reservoir.
  */
 export function nodeCapacities(loop: Loop | PreparedLoop, temperature?: number): NodeCapacities {
   const { prepared, perVolume } = volumetric(loop, temperature);
   const { reservoir, chargeCooler, frontExchanger, hoses } = prepared.loop;
-  const suctionAndDelivery = hoseVolume(hoses.suction) + hoseVolume(hoses.delivery);
+  const toFirst = hoseVolume(hoses.suction) + hoseVolume(hoses.delivery);
+  const toSecond = hoseVolume(hoses.transfer);
+  const [toFront, toCooler] = isFrontFirst(prepared.loop)
+    ? [toFirst, toSecond]
+    : [toSecond, toFirst];
   const least = (capacity: number) => Math.max(LEAST, capacity);
   return {
     reservoir: least(
       perVolume * (reservoir.liquidVolume + hoseVolume(hoses.back)) + reservoir.metalCapacity,
     ),
-    chargeLiquid: least(perVolume * (chargeCooler.liquidVolume + suctionAndDelivery)),
+    chargeLiquid: least(perVolume * (chargeCooler.liquidVolume + toCooler)),
     chargeMetal: least(chargeCooler.metalCapacity),
-    frontLiquid: least(perVolume * (frontExchanger.liquidVolume + hoseVolume(hoses.transfer))),
+    frontLiquid: least(perVolume * (frontExchanger.liquidVolume + toFront)),
     frontMetal: least(frontExchanger.metalCapacity),
   };
 }

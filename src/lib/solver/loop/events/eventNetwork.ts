@@ -4,6 +4,7 @@ import { ICE_POINT } from '../../fluids/ice';
 import type { ThermalBreaker } from '../../feed/breaker';
 import type { LazyTable } from '../../numerics/lazyTable';
 import { COEFFICIENTS_PARTED, K } from '../forcing';
+import { isFrontFirst } from '../order';
 import type { NodeCapacities } from '../thermalMass';
 import type { Loop } from '../types';
 import { cellConductance, cellRates } from './hoseCells';
@@ -52,13 +53,14 @@ const LEAST_HOLD = 0.05;
  *
  * A run of hose is a row of equal, well-mixed cells: the mean time through it is exact, a step arrives
  * spread over the mean time divided by the root of the number of cells. Bay heat enters the cells of the
- * transfer run in such shares that a steady round takes up exactly what the steady solution says.
+ * run between the cores in such shares that a steady round takes up exactly what the steady solution says.
  */
 export function eventNetwork(parts: NetworkParts): EventNetwork {
   const { loop, layout, capacity, cellCapacity, breaker, underhood } = parts;
   const { boilingPoint: T_b, specificHeat: cp } = parts;
   const { soak, reservoir, site } = loop;
   const s = reservoir.shortCircuit;
+  const frontFirst = isFrontFirst(loop);
   const G_e = soak.engineConductance;
   const T_e = soak.engineTemperature;
   const G_h = soak.hoseConductance;
@@ -113,7 +115,9 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     const fl = y[3]!;
     const fm = y[4]!;
     const bay = iBay >= 0 ? y[iBay]! : base.bayAir;
-    const back = N > 0 ? y[lastCell(3)]! : fl;
+    const first = frontFirst ? fl : cl;
+    const second = frontFirst ? cl : fl;
+    const back = N > 0 ? y[lastCell(3)]! : second;
     const T_out = s * back + (1 - s) * tank;
     if (T_out !== readAt || base.table !== readFrom) {
       base.table.at(T_out, k);
@@ -124,22 +128,24 @@ export function eventNetwork(parts: NetworkParts): EventNetwork {
     const flows = C > 0;
     const pump = flows ? (base.pumpHeatVaries ? k[AT.pumpHeat]! : base.pumpHeat) : 0;
 
-    let coolerIn: number;
-    let frontIn: number;
+    let atFirst: number;
+    let atSecond: number;
     let hose: number;
     if (N === 0) {
-      coolerIn = flows ? T_out + pump / C : cl;
-      frontIn = flows ? (C * cl + G_h * bay) / (C + G_h) : fl;
-      hose = flows ? C * (frontIn - cl) : 0;
+      atFirst = T_out + pump / C;
+      atSecond = (C * first + G_h * bay) / (C + G_h);
+      hose = flows ? C * (atSecond - first) : 0;
     } else {
       const g = cellConductance({ C, G: G_h, N });
       run(0, C, T_out, 0, bay, y, out);
-      run(1, C, flows ? y[lastCell(0)]! + pump / C : cl, 0, bay, y, out);
-      hose = run(2, C, cl, g, bay, y, out);
-      run(3, C, fl, 0, bay, y, out);
-      coolerIn = flows ? y[lastCell(1)]! : cl;
-      frontIn = flows ? y[lastCell(2)]! : fl;
+      run(1, C, flows ? y[lastCell(0)]! + pump / C : first, 0, bay, y, out);
+      hose = run(2, C, first, g, bay, y, out);
+      run(3, C, second, 0, bay, y, out);
+      atFirst = y[lastCell(1)]!;
+      atSecond = y[lastCell(2)]!;
     }
+    const coolerIn = flows ? (frontFirst ? atSecond : atFirst) : cl;
+    const frontIn = flows ? (frontFirst ? atFirst : atSecond) : fl;
 
     let airIn = k[AT.chargeAirIn]!;
     if (underhood && inletGain > 0) {

@@ -3,6 +3,7 @@ import { InvalidInputError } from '../../errors';
 import { CP_ICE, HEAT_OF_FUSION, ICE_POINT } from '../../fluids/ice';
 import { hoseVolume } from '../../hydraulics/hose';
 import { NODE } from '../network';
+import { isFrontFirst } from '../order';
 import type { PreparedLoop } from '../prepare';
 import { nodeCapacities, thermalMass, type NodeCapacities } from '../thermalMass';
 import { layoutOf, NODES, type Layout } from './layout';
@@ -52,7 +53,9 @@ export function setUp(prepared: PreparedLoop, request: EventRequest): SetUp {
     const { bayRise } = loop.duties[request.schedule[0]!.duty];
     y[layout.bay] = request.underhood?.start ?? loop.site.ambientTemperature + bayRise;
   }
-  const inRuns = [start.reservoir, start.reservoir, start.chargeLiquid, start.frontLiquid];
+  const cores = [start.chargeLiquid, start.frontLiquid];
+  if (isFrontFirst(loop)) cores.reverse();
+  const inRuns = [start.reservoir, start.reservoir, ...cores];
   inRuns.forEach((T, run) =>
     y.fill(T, layout.firstCell + run * cells, layout.firstCell + (run + 1) * cells),
   );

@@ -61,7 +61,10 @@ export function askLog(
   };
 }
 
-function freeOf({ drive, channels }: IdentifyRequest, masses: MassesSought): ParameterName[] {
+function freeOf(
+  { model, drive, channels }: IdentifyRequest,
+  masses: MassesSought,
+): ParameterName[] {
   const free: ParameterName[] = ['frontUA'];
   if (channels.chargeAirOut) free.push('chargeUA');
   if (!drive.liquidRate) free.push('capacityRate');
@@ -70,7 +73,9 @@ function freeOf({ drive, channels }: IdentifyRequest, masses: MassesSought): Par
   if (masses !== 'none') free.push('reservoirCapacity');
   if (masses === 'all') free.push('chargeCapacity', 'frontCapacity');
   // A start that nobody read is forgotten within a minute of flow and would only be one more unknown.
-  if (channels.charge ?? channels.frontIn) free.push('chargeStart');
+  // Liquid into the front exchanger tells of the core before it, where there is one.
+  const tells = 'frontFirst' in model && model.frontFirst ? null : channels.frontIn;
+  if (channels.charge ?? tells) free.push('chargeStart');
   if (channels.reservoir) free.push('reservoirStart');
   if (channels.front) free.push('frontStart');
   return free;

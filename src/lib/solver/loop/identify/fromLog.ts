@@ -3,6 +3,7 @@ import { airCp } from '../../air/air';
 import { InvalidInputError } from '../../errors';
 import { hoseVolume } from '../../hydraulics/hose';
 import type { LogMeans } from '../fromLog/types';
+import { isFrontFirst } from '../order';
 import { prepared as prepare, type PreparedLoop } from '../prepare';
 import { steady } from '../steady';
 import { thermalMass } from '../thermalMass';
@@ -28,7 +29,7 @@ export interface LogRequest {
 export function enteredParameters(loop: Loop | PreparedLoop, duty: DutyId): Parameters {
   const prepared = prepare(loop);
   const solved = steady(prepared, duty);
-  const { reservoir, chargeCoolerIn, chargeCoolerOut, frontOut } = solved.temperatures;
+  const { reservoir, chargeCoolerIn, chargeCoolerOut, frontIn, frontOut } = solved.temperatures;
   const mass = massesOf(prepared, reservoir);
   return {
     frontUA: solved.front.UA,
@@ -47,7 +48,7 @@ export function enteredParameters(loop: Loop | PreparedLoop, duty: DutyId): Para
     frontCapacity: mass.frontLiquid + mass.frontMetal,
     chargeStart: chargeCoolerOut,
     reservoirStart: reservoir,
-    pumpStart: chargeCoolerIn,
+    pumpStart: isFrontFirst(prepared.loop) ? frontIn : chargeCoolerIn,
     frontStart: frontOut,
   };
 }
@@ -161,6 +162,7 @@ function modelOf(
     charge: byAir ? { by: 'UA', arrangement: chargeCooler.arrangement } : { by: 'heat' },
     front: { arrangement: frontExchanger.arrangement },
     soak,
+    frontFirst: isFrontFirst(prepared.loop),
     shortCircuit: reservoir.shortCircuit,
     metalShare: {
       charge: share(mass.chargeMetal, mass.chargeLiquid),

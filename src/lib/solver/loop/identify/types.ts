@@ -116,13 +116,15 @@ export interface NodeModel {
     { readonly by: 'heat' } | { readonly by: 'UA'; readonly arrangement: Arrangement };
   readonly front: { readonly arrangement: Arrangement };
   readonly soak: Soak;
+  /** Whether the liquid passes the front exchanger before the charge cooler. */
+  readonly frontFirst: boolean;
   /** Share of the returning liquid that goes straight to the reservoir's outlet. */
   readonly shortCircuit: number;
   /** Share of a core's thermal mass that is metal. */
   readonly metalShare: { readonly charge: number; readonly front: number };
   /**
-   * Liquid in the runs to and from the front exchanger, J/K; that before the charge cooler is
-   * `pumpCapacity`, a share of it before the pump.
+   * Liquid in the run between the cores and in that back to the reservoir, J/K; that before the first
+   * core is `pumpCapacity`, a share of it before the pump.
    */
   readonly hoses: {
     readonly transfer: number;

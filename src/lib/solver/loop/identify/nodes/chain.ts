@@ -1,20 +1,20 @@
-/** Well-mixed parts in a closed chain, with the metal of two of them, advanced from row to row. */
+/** Well-mixed parts in a closed chain, with the metal of both cores, advanced from row to row. */
 
 /**
  * Places in the order of the flow; the last of the chain leads to the first. Hoses are liquid by
- * themselves, that to the front exchanger in two parts: what passes it moves the probes most.
+ * themselves, that between the cores in two parts: what passes it moves the probes most.
  */
 export const AT = {
   reservoir: 0,
   suction: 1,
   delivery: 2,
-  charge: 3,
+  first: 3,
   transfer: 4,
   arriving: 5,
-  front: 6,
+  second: 6,
   back: 7,
-  chargeMetal: 8,
-  frontMetal: 9,
+  firstMetal: 8,
+  secondMetal: 9,
 } as const;
 export const CHAIN = 8;
 export const STATES = 10;
@@ -28,8 +28,8 @@ export interface ChainRates {
   readonly before: Float64Array;
   readonly b: Float64Array;
   readonly c: Float64Array;
-  chargeByMetal: number;
-  frontByMetal: number;
+  firstByMetal: number;
+  secondByMetal: number;
   shortCircuit: number;
 }
 
@@ -87,8 +87,8 @@ export function advanceChain(rates: ChainRates, h: number, x: Float64Array): boo
     before[9]! * s,
   ];
   const q1 = rates.shortCircuit * s;
-  const q3 = rates.chargeByMetal * s;
-  const q6 = rates.frontByMetal * s;
+  const q3 = rates.firstByMetal * s;
+  const q6 = rates.secondByMetal * s;
   let [x0, x1, x2, x3, x4] = [x[0]!, x[1]!, x[2]!, x[3]!, x[4]!];
   let [x5, x6, x7, x8, x9] = [x[5]!, x[6]!, x[7]!, x[8]!, x[9]!];
   for (let part = 0; part < parts; part++) {

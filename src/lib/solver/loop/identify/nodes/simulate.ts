@@ -14,7 +14,7 @@ const LEAST = 1;
 /**
  * The nodes of the warm-up with what the log says of flow, air and charge. Metal of a core takes
  * G_air (T_air - T_metal) and gives G_liquid (T_metal - T_in); each liquid follows
- * M dT/dt = C (T_in - T) + heats; hoses are mixed parts, bay heat in the run to the front exchanger.
+ * M dT/dt = C (T_in - T) + heats; hoses are mixed parts, bay heat in the run between the cores.
  *
  * @throws as {@link requireDrive}
  * @source first law on each mass; ε-NTU after Kays & London; the equations of the warm-up
@@ -32,7 +32,7 @@ export function nodeSimulator(model: NodeModel, drive: Drive): Simulator {
   const { engineConductance: G_e, engineTemperature: T_e } = soak;
   const { hoseConductance: G_h, reservoirConductance: G_r } = soak;
   const { reservoir, suction, delivery, transfer, arriving } = AT;
-  const { front: F, charge: Q, chargeMetal: Qm, frontMetal: Fm } = AT;
+  const { Q, Qm, F, Fm, atCooler, atFront } = placesOf(model);
 
   return (p) => {
     const mass = massesOf(model, p);
@@ -40,22 +40,22 @@ export function nodeSimulator(model: NodeModel, drive: Drive): Simulator {
     const f = () => new Float64Array(STATES);
     const rates: ChainRates = {
       ...{ own: f(), before: f(), b: f(), c: f() },
-      ...{ chargeByMetal: 0, frontByMetal: 0, shortCircuit: 0 },
+      ...{ firstByMetal: 0, secondByMetal: 0, shortCircuit: 0 },
     };
     const { own, before, b, c } = rates;
     const out = emptyPrediction(rows);
-    const x = startOf(p);
+    const x = startOf(model, p);
     x[Qm] = metalAtStart(
       [charge.air[0]!, stated ? 0 : charging[0]!, stated ? p.heatScale * charging[0]! : 0],
-      [charge.liquid[0]!, x[delivery]!],
+      [charge.liquid[0]!, x[atCooler]!],
     );
-    x[Fm] = metalAtStart([front.air[0]!, ambient[0]!, 0], [front.liquid[0]!, x[arriving]!]);
+    x[Fm] = metalAtStart([front.air[0]!, ambient[0]!, 0], [front.liquid[0]!, x[atFront]!]);
 
     for (let k = 0; k < rows; k++) {
       out.reservoir[k] = x[reservoir]!;
       out.pump[k] = x[delivery]!;
       out.charge[k] = x[Q]!;
-      out.frontIn[k] = x[arriving]!;
+      out.frontIn[k] = x[atFront]!;
       out.front[k] = x[F]!;
       if (chargeAir) {
         const T = charging[k]!;
@@ -83,7 +83,7 @@ export function nodeSimulator(model: NodeModel, drive: Drive): Simulator {
       const Gl = 0.5 * (charge.liquid[k]! + charge.liquid[next]!);
       own[Q] = -(C + G_e) / mass[Q]!;
       before[Q] = (C - Gl) / mass[Q]!;
-      rates.chargeByMetal = Gl / mass[Q]!;
+      const byCharge = Gl / mass[Q]!;
       b[Q] = (G_e * T_e + p.soakHeat) / mass[Q]!;
       own[Qm] = -(Ga + Gl) / mass[Qm]!;
       before[Qm] = Gl / mass[Qm]!;
@@ -103,7 +103,9 @@ export function nodeSimulator(model: NodeModel, drive: Drive): Simulator {
       const Gfa = 0.5 * (front.air[k]! + front.air[next]!);
       const Gfl = 0.5 * (front.liquid[k]! + front.liquid[next]!);
       before[F] = (C - Gfl) / mass[F]!;
-      rates.frontByMetal = Gfl / mass[F]!;
+      const byFront = Gfl / mass[F]!;
+      rates.firstByMetal = model.frontFirst ? byFront : byCharge;
+      rates.secondByMetal = model.frontFirst ? byCharge : byFront;
       own[Fm] = -(Gfa + Gfl) / mass[Fm]!;
       before[Fm] = Gfl / mass[Fm]!;
       const fresh = front.air[k]! * ambient[k]!;
@@ -115,26 +117,42 @@ export function nodeSimulator(model: NodeModel, drive: Drive): Simulator {
   };
 }
 
-function massesOf({ metalShare, hoses }: NodeModel, p: Parameters): Float64Array {
+/** Where both cores stand in the chain, with their metal and what brings their liquid. */
+function placesOf({ frontFirst }: Pick<NodeModel, 'frontFirst'>) {
+  const first = { liquid: AT.first, metal: AT.firstMetal, before: AT.delivery } as const;
+  const second = { liquid: AT.second, metal: AT.secondMetal, before: AT.arriving } as const;
+  const [charge, front] = frontFirst ? [second, first] : [first, second];
+  return {
+    ...{ Q: charge.liquid, Qm: charge.metal, atCooler: charge.before },
+    ...{ F: front.liquid, Fm: front.metal, atFront: front.before },
+  };
+}
+
+function massesOf(model: NodeModel, p: Parameters): Float64Array {
+  const { metalShare, hoses } = model;
+  const { Q, Qm, F, Fm } = placesOf(model);
   const mass = new Float64Array(STATES);
   mass[AT.reservoir] = p.reservoirCapacity;
   mass[AT.suction] = Math.max(LEAST_HOSE, hoses.suctionShare * p.pumpCapacity);
   mass[AT.delivery] = Math.max(LEAST_HOSE, (1 - hoses.suctionShare) * p.pumpCapacity);
   mass[AT.transfer] = mass[AT.arriving] = Math.max(LEAST_HOSE, 0.5 * hoses.transfer);
   mass[AT.back] = Math.max(LEAST_HOSE, hoses.back);
-  mass[AT.charge] = Math.max(LEAST, (1 - metalShare.charge) * p.chargeCapacity);
-  mass[AT.chargeMetal] = Math.max(LEAST, metalShare.charge * p.chargeCapacity);
-  mass[AT.front] = Math.max(LEAST, (1 - metalShare.front) * p.frontCapacity);
-  mass[AT.frontMetal] = Math.max(LEAST, metalShare.front * p.frontCapacity);
+  mass[Q] = Math.max(LEAST, (1 - metalShare.charge) * p.chargeCapacity);
+  mass[Qm] = Math.max(LEAST, metalShare.charge * p.chargeCapacity);
+  mass[F] = Math.max(LEAST, (1 - metalShare.front) * p.frontCapacity);
+  mass[Fm] = Math.max(LEAST, metalShare.front * p.frontCapacity);
   return mass;
 }
 
 /** Each run of hose begins at the temperature of the part before it. */
-function startOf(p: Parameters): Float64Array {
+function startOf({ frontFirst }: Pick<NodeModel, 'frontFirst'>, p: Parameters): Float64Array {
   const x = new Float64Array(STATES);
-  x.fill(p.reservoirStart, AT.reservoir, AT.charge);
-  x.fill(p.chargeStart, AT.charge, AT.front);
-  x.fill(p.frontStart, AT.front, CHAIN);
+  const [first, second] = frontFirst
+    ? [p.frontStart, p.chargeStart]
+    : [p.chargeStart, p.frontStart];
+  x.fill(p.reservoirStart, AT.reservoir, AT.first);
+  x.fill(first, AT.first, AT.second);
+  x.fill(second, AT.second, CHAIN);
   return x;
 }
 
