@@ -9,32 +9,48 @@ export const placeFindings = (study: Study): Finding[] => [
   ...heatFinding(study),
 ];
 
-function runFinding({ meter: { run } }: Study): Finding {
+function runFinding({ meter: { run }, frontFirst }: Study): Finding {
+  const place = (level: Finding['level'], sentence: Finding['sentence']): Finding => ({
+    code: 'place',
+    level,
+    sentence,
+  });
   switch (run) {
     case 'suction':
-      return {
-        code: 'place',
-        level: 'act',
-        sentence: say`Between reservoir and pump the meter’s loss comes off the suction head, and bubbles pass it as flow. Move it behind the pump.`,
-      };
+      return place(
+        'act',
+        say`Between reservoir and pump the meter’s loss comes off the suction head, and bubbles pass it as flow. Move it behind the pump.`,
+      );
     case 'transfer':
-      return {
-        code: 'place',
-        level: 'watch',
-        sentence: say`Between charge cooler and front exchanger runs the hottest liquid of the loop. The return to the reservoir shows the same flow, cooler.`,
-      };
+      return frontFirst
+        ? place(
+            'good',
+            say`From the front exchanger to the charge cooler runs the coolest liquid, under the pump’s pressure: a good place. Mount it upright with the flow going up, so that bubbles leave it.`,
+          )
+        : place(
+            'watch',
+            say`From the charge cooler to the front exchanger runs the hottest liquid of the loop. The return to the reservoir shows the same flow, cooler.`,
+          );
     case 'delivery':
-      return {
-        code: 'place',
-        level: 'info',
-        sentence: say`Behind the pump is a fair place, if the swirl of its outlet has straight hose to settle in; the return from the front exchanger is cooler and calmer.`,
-      };
+      return frontFirst
+        ? place(
+            'info',
+            say`Behind the pump is a fair place, if the swirl of its outlet has straight hose to settle in; the run between the cores is cooler and calmer.`,
+          )
+        : place(
+            'info',
+            say`Behind the pump is a fair place, if the swirl of its outlet has straight hose to settle in; the return from the front exchanger is cooler and calmer.`,
+          );
     case 'back':
-      return {
-        code: 'place',
-        level: 'good',
-        sentence: say`In the return from the front exchanger the meter sees the coolest liquid and no suction: the best place. Mount it upright with the flow going up, so that bubbles leave it.`,
-      };
+      return frontFirst
+        ? place(
+            'watch',
+            say`From the charge cooler back to the reservoir runs the hottest liquid of the loop. The run between the cores shows the same flow, cooler.`,
+          )
+        : place(
+            'good',
+            say`In the return from the front exchanger the meter sees the coolest liquid and no suction: the best place. Mount it upright with the flow going up, so that bubbles leave it.`,
+          );
   }
 }
 

@@ -12,11 +12,14 @@ import {
   type SlipLine,
 } from '$lib/solver/instruments/meter/lowFlow';
 import { meterInLoop, type MeterInLoop } from '$lib/solver/instruments/meter/meterInLoop';
+import { isFrontFirst, leavingFirstCore } from '$lib/solver/loop/order';
 import type { DutyId, HoseId, LoopTemperatures } from '$lib/solver/loop/types';
 import { dutyOf } from '../wiring/duty';
 
 export interface Study {
   readonly meter: MeterJob;
+  /** The liquid passes the front exchanger before the charge cooler. */
+  readonly frontFirst: boolean;
   /** Null without a run. */
   readonly test: Outcome<KFactor> | null;
   readonly slip: SlipLine | null;
@@ -32,13 +35,14 @@ export interface Study {
   readonly liquidTemperature: number | null;
 }
 
-/** Liquid in each run, by the temperatures the loop is solved for. */
-const LIQUID_IN: Readonly<Record<HoseId, keyof LoopTemperatures>> = {
-  suction: 'pumpIn',
-  delivery: 'chargeCoolerIn',
-  transfer: 'chargeCoolerOut',
-  back: 'frontOut',
-};
+/** Liquid as it enters each run, K; the suction run keeps what leaves the reservoir. */
+const liquidIn = (run: HoseId, t: LoopTemperatures, loop: Side['loop']): number =>
+  ({
+    suction: t.pumpIn,
+    delivery: isFrontFirst(loop) ? t.frontIn : t.chargeCoolerIn,
+    transfer: leavingFirstCore(t, loop),
+    back: t.returning,
+  })[run];
 
 const known = new WeakMap<Side, Study>();
 
@@ -84,6 +88,7 @@ function study(side: Side): Study {
   const K = test?.ok ? test.value.K : meter.statedK;
   return {
     meter,
+    frontFirst: isFrontFirst(side.loop),
     test,
     slip,
     above,
@@ -91,6 +96,6 @@ function study(side: Side): Study {
     K,
     duty,
     inLoop: placed?.ok ? placed.value : null,
-    liquidTemperature: s ? s.temperatures[LIQUID_IN[meter.run]] : null,
+    liquidTemperature: s ? liquidIn(meter.run, s.temperatures, side.loop) : null,
   };
 }

@@ -1,5 +1,6 @@
 /** What the sheet reads out of the record the job keeps. */
 import type { Side } from '$lib/job/evaluate';
+import { isFrontFirst } from '$lib/solver/loop/order';
 import type { LogChange, LogEstimate, LogEventRecord, LogRecord } from '$lib/job/log/logRecord';
 
 /** Means of a steady look at the front exchanger. */
@@ -24,10 +25,11 @@ export interface Study {
   readonly outdated: boolean;
 }
 
-export function studyOf({ log: record, values, prepared }: Side): Study {
+export function studyOf({ log: record, values, prepared, loop }: Side): Study {
   const levels = record?.means?.levels;
   const mean = (channel: string) => levels?.[channel]?.mean;
-  const T_in = mean('frontIn') ?? mean('chargeCoolerOut');
+  // Where its own inlet was not logged, what the liquid comes from stands in.
+  const T_in = mean('frontIn') ?? mean(isFrontFirst(loop) ? 'reservoir' : 'chargeCoolerOut');
   const T_out = mean('frontOut');
   const flow = mean('flow');
   const T_a = mean('ambient') ?? values['site.ambient']!.si!;

@@ -12,6 +12,7 @@ import {
   settlesAt,
   soakHeat,
 } from '$lib/solver/loop/balanceFormulas';
+import { leavingFirstCore } from '$lib/solver/loop/order';
 import { hottestLiquid } from '$lib/solver/loop/readings';
 import type { Duty, SteadySolution } from '$lib/solver/loop/types';
 
@@ -45,7 +46,7 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
     bay,
     formulaLine(
       soakHeat,
-      { C, G: soak.hoseConductance, T_s: bay.value, T_l: t.chargeCoolerOut },
+      { C, G: soak.hoseConductance, T_s: bay.value, T_l: leavingFirstCore(t, side.loop) },
       {
         id: 'hose-soak',
         statement: 'Heat from the bay into the hoses',
@@ -59,7 +60,7 @@ export function balanceLines(side: Side, duty: Duty, s: SteadySolution): Line[] 
         C,
         G: soak.reservoirConductance,
         T_s: bay.value,
-        T_l: t.frontOut,
+        T_l: t.returning,
       },
       {
         statement: 'Heat from the bay into the reservoir',

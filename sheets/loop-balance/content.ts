@@ -4,8 +4,8 @@ import { dutyOf } from '../wiring/duty';
 import { airLines } from './airLines';
 import { balanceLines } from './balanceLines';
 import { coolerLines, liquidRate } from './coolerLines';
+import { approachFinding, orderFinding } from './approachFindings';
 import {
-  approachFinding,
   cruiseFinding,
   limitFinding,
   marginFindings,
@@ -48,6 +48,7 @@ export const content: ContentOf = (side) => {
       ...statusFindings(s),
       ...cruiseFinding(side),
       ...approachFinding(s, side),
+      ...orderFinding(s, side),
       ...sourceFinding(s),
       ...limitFinding(s),
       ...marginFindings(s, side.loop),

@@ -2,8 +2,6 @@
 import type { Side } from '$lib/job/evaluate';
 import {
   CHARGE_IS_LIQUID,
-  HEALTHY_APPROACH,
-  approach,
   chargeAboveLiquid,
   frontDrop,
   frontLimit,
@@ -69,27 +67,6 @@ export function cruiseFinding({ steady: { cruise } }: Side): Finding[] {
       level: 'info',
       sentence: say`At cruise the charge cooler does ${q(s.chargeCooler.effectiveness, 'percent')} of what it could, so the intake reading of ${q(s.chargeOut, 'temperature')} is the liquid’s temperature within ${q(above, 'temperatureDifference')}. Only colder liquid makes it colder.`,
     },
-  ];
-}
-
-/** How far above ambient the reservoir sits, against loops that are well. */
-export function approachFinding(s: SteadySolution, { loop }: Side): Finding[] {
-  if (s.status !== 'balanced' || s.duty === 'pull') return [];
-  const above = approach(s, loop);
-  const healthy = HEALTHY_APPROACH[s.duty === 'traffic' ? 'traffic' : 'moving'];
-  const where = s.duty === 'traffic' ? 'in traffic' : 'moving';
-  return [
-    above > healthy
-      ? {
-          code: 'approach-high',
-          level: 'act',
-          sentence: say`The reservoir settles ${q(above, 'temperatureDifference')} above ambient; a street loop that is well stays within ${q(healthy, 'temperatureDifference')} ${where} (common practice).`,
-        }
-      : {
-          code: 'approach-healthy',
-          level: 'good',
-          sentence: say`The reservoir settles ${q(above, 'temperatureDifference')} above ambient, within the ${q(healthy, 'temperatureDifference')} of a loop that is well ${where} (common practice).`,
-        },
   ];
 }
 

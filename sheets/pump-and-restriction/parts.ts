@@ -6,21 +6,21 @@ export type PartId = HeadShare['part'];
 /** As a row or an axis names it. */
 export const PART_NAME: Readonly<Record<PartId, string>> = {
   suction: 'Hose, reservoir to pump',
-  delivery: 'Hose, pump to charge cooler',
+  delivery: 'Hose, pump to first core',
   chargeCooler: 'Charge cooler',
-  transfer: 'Hose, charge cooler to front exchanger',
+  transfer: 'Hose between the cores',
   frontExchanger: 'Front exchanger',
-  back: 'Hose, front exchanger to reservoir',
+  back: 'Hose, last core to reservoir',
 };
 
 /** Inside a sentence. */
 export const PART_WORDS: Readonly<Record<PartId, string>> = {
   suction: 'the hose from reservoir to pump',
-  delivery: 'the hose from pump to charge cooler',
+  delivery: 'the hose from pump to first core',
   chargeCooler: 'the charge cooler',
-  transfer: 'the hose from charge cooler to front exchanger',
+  transfer: 'the hose between the cores',
   frontExchanger: 'the front exchanger',
-  back: 'the hose from front exchanger to reservoir',
+  back: 'the hose from last core to reservoir',
 };
 
 /** The pump, or both of them. */

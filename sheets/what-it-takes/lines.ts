@@ -218,7 +218,9 @@ function ladderLine(
   rungs: readonly Rung[],
 ): { formula: Formula; x: Readonly<Record<string, number>> } | null {
   const { result } = study.answer.question;
-  const formula = result in LADDERS ? LADDERS[result as keyof typeof LADDERS] : null;
+  const after = rungs.some(({ id }) => id === 'taken') ? '-after-cooler' : '';
+  const name = `${result}${after}`;
+  const formula = name in LADDERS ? LADDERS[name as keyof typeof LADDERS] : null;
   const trial = study.told();
   if (!formula || !trial || rungs.length === 0) return null;
   return {

@@ -79,6 +79,11 @@ export const RUNG: Readonly<Record<Rung['id'], { readonly name: string; readonly
       name: 'Liquid on its way to the charge cooler',
       tells: 'the liquid takes up heat on its way: soak of the bay and the pump',
     },
+    taken: {
+      name: 'Rise of the liquid over the charge cooler',
+      tells:
+        'the charge cooler comes after the front exchanger, so the reservoir holds its heat: the charge itself does not feel that',
+    },
     tank: {
       name: 'Reservoir above the liquid that arrives',
       tells: 'the reservoir takes up heat from the bay',

@@ -21,7 +21,7 @@ const PART: Readonly<Record<string, string>> = { 'folder/': '.cover' };
 async function withErrors(): Promise<Kept> {
   const page = await visit('sheets/pump-and-restriction/', { width: 390 });
   for (const side of ['as found', 'candidate'] as const) {
-    const bore = blank(page, 'Pump to charge cooler: bore', side);
+    const bore = blank(page, 'Pump to first core: bore', side);
     await bore.fill('8 gpm');
     await expect.poll(() => isRefused(bore)).toBe(true);
   }

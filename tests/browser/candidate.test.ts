@@ -6,7 +6,7 @@ import { go, visits } from './visit';
 
 const visit = visits();
 const PUMP = 'sheets/pump-and-restriction/';
-const BORE = 'Front exchanger to reservoir: bore';
+const BORE = 'Last core to reservoir: bore';
 const changes = (page: Page) =>
   rows(page.getByRole('table', { name: 'What the candidate changes' }));
 const results = (page: Page) => rows(page.getByRole('table', { name: 'Results of this sheet' }));

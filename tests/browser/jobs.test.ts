@@ -46,7 +46,7 @@ describe('jobs', () => {
   it('are saved as a file that opens to the same job', async () => {
     const page = await visit('sheets/pump-and-restriction/');
     await blank(page, 'Voltage at the pump', 'as found').fill('12.1 V');
-    await blank(page, 'Pump to charge cooler: bore', 'as found').fill('8 gpm'); // refused, kept
+    await blank(page, 'Pump to first core: bore', 'as found').fill('8 gpm'); // refused, kept
     await page.getByRole('textbox', { name: 'Notes of this sheet' }).fill('Line one\nand “two”');
     await go(page, '');
     const stands = await headline(page, 'Reservoir, cruise');
@@ -60,7 +60,7 @@ describe('jobs', () => {
     await expect.poll(() => headline(elsewhere, 'Reservoir, cruise')).toEqual(stands);
     expect((await saveFile(elsewhere)).text).toBe(saved.text);
     await go(elsewhere, 'sheets/pump-and-restriction/');
-    const bore = blank(elsewhere, 'Pump to charge cooler: bore', 'as found');
+    const bore = blank(elsewhere, 'Pump to first core: bore', 'as found');
     expect(await bore.inputValue()).toBe('8 gpm');
     const notes = elsewhere.getByRole('textbox', { name: 'Notes of this sheet' });
     expect(await notes.inputValue()).toBe('Line one\nand “two”');

@@ -5,7 +5,7 @@ import { blank, choose, crossing, found, headline, press } from './sheet';
 import { addressOf, drawn, visits } from './visit';
 
 const visit = visits();
-const BORE = 'Pump to charge cooler: bore';
+const BORE = 'Pump to first core: bore';
 const FLOW = 'Liquid flow';
 const CHARGE = 'Charge air to the engine';
 const DUTY = 'Duty held until it settles';

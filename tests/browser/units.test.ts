@@ -6,7 +6,7 @@ import { go, visits } from './visit';
 
 const visit = visits();
 const SHEET = 'sheets/pump-and-restriction/';
-const BORE = 'Pump to charge cooler: bore';
+const BORE = 'Pump to first core: bore';
 const FLOW = 'Liquid flow';
 
 /** Exact: NIST SP 811, appendix B, gallon of 231 cubic inches, inch of 25.4 mm. */
@@ -57,7 +57,7 @@ describe('a bore as people type it', () => {
     const words = await says(bore(page));
     expect(words).toContain('“gpm” does not measure a bore');
     expect(words).toMatch(/such as 0\.75 in or 19\.05 mm/);
-    await blank(page, 'Pump to charge cooler: length', 'as found').focus();
+    await blank(page, 'Pump to first core: length', 'as found').focus();
     expect(await bore(page).inputValue()).toBe('8 gpm');
     expect(await headline(page, FLOW)).toEqual(before);
     await go(page, SHEET);

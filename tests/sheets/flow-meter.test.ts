@@ -121,6 +121,10 @@ describe('findings follow the runs', () => {
     expect(level(STATES['input too slow']!(), 'input-misses')).toBe('act');
     expect(level(STATES['in the suction']!(), 'place')).toBe('act');
     expect(level(job(), 'straight')).toBe('watch');
+    const turned = { 'loop.liquidOrder': 'front-first' };
+    expect(level(job({ 'meter.run': 'back' }), 'place')).toBe('good');
+    expect(level(job({ ...turned, 'meter.run': 'back' }), 'place')).toBe('watch');
+    expect(level(job({ ...turned, 'meter.run': 'transfer' }), 'place')).toBe('good');
     const long = { 'meter.straightBefore': '6 in', 'meter.straightAfter': '3 in' };
     expect(level(job(long), 'straight')).toBe('good');
   });

@@ -57,6 +57,12 @@ export const JOBS: Readonly<Record<string, () => Job>> = {
       { 'airPath.stackPlace': 'behind' },
       'candidate',
     ),
+  'front exchanger first in the liquid, charge cooler first in the candidate': () =>
+    edited(
+      edited(demoJob(), { 'loop.liquidOrder': 'front-first' }),
+      { 'loop.liquidOrder': 'cooler-first' },
+      'candidate',
+    ),
   'frost, water in the loop': () =>
     edited(demoJob(), { 'coolant.kind': 'water', 'site.ambient': '0 °F' }),
 };

@@ -266,6 +266,20 @@ describe('edge states', () => {
     expect(taken.parts).toMatchObject([{ price: '$40', kind: 'order' }]);
     expect(walkContent(said(ordered), 'SI')).toEqual([]);
   });
+  it('so is the other order in the liquid', () => {
+    const ordered = evaluate(
+      edited(demoJob(), { 'plan.liquidOrder': 'try', 'plan.liquidOrderCost': '$65' }),
+    );
+    const moves = movesIn(ordered.job);
+    const i = moves.findIndex(({ id }) => id === 'plumbing');
+    const { tried } = studyOf(ordered);
+    expect(tried.filter((one) => one.moves.includes(i)).length).toBeGreaterThan(1);
+    expect(tried.find((one) => one.moves.join() === `${i}`)!.cost).toBe(65);
+    const taken = takeUpMoves(ordered.job, [moves[i]!]).candidate!;
+    expect(taken.changes).toEqual({ 'loop.liquidOrder': { is: 'front-first' } });
+    expect(taken.parts).toMatchObject([{ price: '$65', kind: 'plumbing' }]);
+    expect(walkContent(said(ordered), 'SI')).toEqual([]);
+  });
   it('ice in a mixture is no plan: refused, and why is told', () => {
     const job = demoJob();
     const all = evaluate({

@@ -175,6 +175,20 @@ describe('no value can', () => {
     expect(found.best!.y).toBeGreaterThan(303.15);
   });
 
+  it('with the charge cooler last its rise is a step of the way up to the reservoir', () => {
+    const job = ask(set(plain, { 'loop.liquidOrder': 'front-first' }), {
+      input: 'frontExchanger.rating.heat',
+      result: 'reservoir',
+      temperature: '20 °C',
+      ambient: '30 °C',
+    });
+    const found = answer(job);
+    expect(steps(found)).toEqual(['face', 'front', 'taken', 'tank']);
+    const top = found.rungs.reduce((sum, { by }) => sum + by, 303.15);
+    expect(top).toBeCloseTo(found.at!.y, 6);
+    expect(found.rungs[2]!.by).toBeGreaterThan(0);
+  });
+
   it('demonstration: hot air at the face stands in the way of any core behind it', () => {
     const job = ask(demoJob(), {
       input: 'frontExchanger.rating.heat',

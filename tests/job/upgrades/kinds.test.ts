@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { demoJob } from '$lib/job/demo';
 import { sideWith, evaluate, type Side } from '$lib/job/evaluate';
 import { assess, currentOf, pumpCurrentOf, type Assessed } from '$lib/job/upgrades/assess';
-import { kindOf, MOVE_KINDS, movesOf } from '$lib/job/upgrades/moves';
+import { kindOf, MOVE_KINDS, movesOf, together } from '$lib/job/upgrades/moves';
 import { limitsOf, upgradesKey } from '$lib/job/upgrades/upgrades';
 import type { Entries, Job } from '$lib/job/types';
 
@@ -99,6 +99,26 @@ const CASES: readonly Case[] = [
       ['chargeCruise', 'falls', 'it meets ambient air, no longer the condenser’s warm air'],
       ['tankCruise', 'falls', 'it meets ambient air, no longer the condenser’s warm air'],
       ['chargePull', 'falls', 'the pull starts from colder liquid'],
+    ],
+  },
+  {
+    what: 'liquid to the front exchanger first',
+    kind: 'plumbing',
+    // A tank in a hot bay: with little heat of its own the charge hardly knows the order.
+    from: { 'soak.reservoirConductance': is('12 W/K') },
+    changes: { 'loop.liquidOrder': is('front-first') },
+    must: [
+      [
+        'tankCruise',
+        'rises',
+        'it holds what leaves the charge cooler, not what leaves the exchanger',
+      ],
+      ['tankPeak', 'rises', 'the heat of the pull comes to it undiminished'],
+      ['chargeCruise', 'falls', 'heat of pump and tank is given off before it meets the charge'],
+      ['flowCruise', 'rises', 'the pump moves hotter, thinner liquid'],
+      ['suction', 'falls', 'hotter liquid at the pump has more vapour pressure'],
+      ['freezing', 'rises', 'hotter liquid leaves the tank'],
+      ['liquidVolume', 'stays', 'the same parts hold it'],
     ],
   },
   {
@@ -255,6 +275,39 @@ describe('kinds of change', () => {
     expect(a.driveProblem).toMatch(/plain water only/);
     expect(a).toMatchObject({ problem: null, chargePull: null, tankPeak: null });
     expect(a.chargeCruise).not.toBeNull();
+  });
+});
+
+describe('the other order of the cores in the liquid', () => {
+  const withEntries = (entries: Entries): Job => {
+    const demo = demoJob();
+    return { ...demo, asFound: { ...demo.asFound, ...entries } };
+  };
+  const plumbing = (job: Job) => movesOf(job).find(({ id }) => id === 'plumbing');
+
+  it('is a move only where it is allowed, for what it costs', () => {
+    expect(plumbing(demoJob())).toBeUndefined();
+    const job = withEntries({ 'plan.liquidOrder': is('try'), 'plan.liquidOrderCost': is('$65') });
+    expect(plumbing(job)).toMatchObject({ cost: 65, mass: 0 });
+    expect(plumbing(job)!.changes).toEqual({ 'loop.liquidOrder': { is: 'front-first' } });
+  });
+  it('is the other one whichever it is now', () => {
+    const job = withEntries({
+      'plan.liquidOrder': is('try'),
+      'loop.liquidOrder': is('front-first'),
+    });
+    expect(plumbing(job)!.changes).toEqual({ 'loop.liquidOrder': { is: 'cooler-first' } });
+  });
+  it('goes with the order in the air, and with it something limits', () => {
+    const job = withEntries({ 'plan.liquidOrder': is('try'), 'plan.order': is('try') });
+    const both = movesOf(job).filter(({ id }) => id === 'order' || id === 'plumbing');
+    expect(both).toHaveLength(2);
+    const side = sideWith(job, together(both));
+    expect(side.loop).toMatchObject({
+      liquidOrder: 'front-first',
+      airPath: { stackPlace: 'behind' },
+    });
+    expect(limitsOf(side, 'cruise')!.part).not.toBeNull();
   });
 });
 

@@ -8,9 +8,9 @@ export const HOSE_RUNS: readonly {
   readonly bends: string;
 }[] = [
   { id: 'suction', label: 'Reservoir to pump', length: '2 ft', bends: '1' },
-  { id: 'delivery', label: 'Pump to charge cooler', length: '6 ft', bends: '2' },
-  { id: 'transfer', label: 'Charge cooler to front exchanger', length: '7 ft', bends: '3' },
-  { id: 'back', label: 'Front exchanger to reservoir', length: '5 ft', bends: '2' },
+  { id: 'delivery', label: 'Pump to first core', length: '6 ft', bends: '2' },
+  { id: 'transfer', label: 'Between the cores', length: '7 ft', bends: '3' },
+  { id: 'back', label: 'Last core to reservoir', length: '5 ft', bends: '2' },
 ];
 
 function runFields({ id, label, length, bends }: (typeof HOSE_RUNS)[number]): FieldSpec[] {
@@ -101,6 +101,18 @@ export const hoses: FieldGroup = {
   id: 'hoses',
   title: 'Hoses',
   fields: [
+    {
+      kind: 'choice',
+      path: 'loop.liquidOrder',
+      label: 'From the pump the liquid goes first to',
+      choices: [
+        { value: 'cooler-first', label: 'the charge cooler' },
+        { value: 'front-first', label: 'the front exchanger' },
+      ],
+      default: 'cooler-first',
+      standing: 'common practice',
+      ask: 'Follow the hose from the pump’s outlet to the first core it enters; the other core is on the way back to the reservoir.',
+    },
     {
       kind: 'choice',
       path: 'hose.dashConvention',

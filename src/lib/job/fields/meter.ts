@@ -178,9 +178,9 @@ export const meterPlace: FieldGroup = {
       label: 'It sits in the run',
       choices: [
         { value: 'suction', label: 'reservoir to pump' },
-        { value: 'delivery', label: 'pump to charge cooler' },
-        { value: 'transfer', label: 'charge cooler to front exchanger' },
-        { value: 'back', label: 'front exchanger to reservoir' },
+        { value: 'delivery', label: 'pump to first core' },
+        { value: 'transfer', label: 'between the cores' },
+        { value: 'back', label: 'last core to reservoir' },
       ],
       default: 'back',
       standing: 'common practice',

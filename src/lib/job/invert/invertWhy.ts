@@ -8,7 +8,8 @@ import type { Values } from '../values';
 
 /** One step of a temperature above the one before it, K; the first stands on ambient. */
 export interface Rung {
-  readonly id: 'face' | 'front' | 'between' | 'tank' | 'cooler' | 'settled' | 'rise' | 'above';
+  readonly id:
+    'face' | 'front' | 'between' | 'taken' | 'tank' | 'cooler' | 'settled' | 'rise' | 'above';
   readonly by: number;
 }
 
@@ -29,7 +30,7 @@ function rungs(trial: Trial, question: Question): Rung[] {
     case 'charge':
     case 'reservoir': {
       const s = trial.settled(question.duty);
-      const { frontOut, chargeCoolerIn, reservoir } = s.temperatures;
+      const { frontOut, chargeCoolerIn, returning, reservoir } = s.temperatures;
       const up: Rung[] = [
         { id: 'face', by: s.front.airIn - ambient },
         { id: 'front', by: frontOut - s.front.airIn },
@@ -40,7 +41,12 @@ function rungs(trial: Trial, question: Question): Rung[] {
             { id: 'between', by: chargeCoolerIn - frontOut },
             { id: 'cooler', by: s.chargeOut! - chargeCoolerIn },
           ]
-        : [...up, { id: 'tank', by: reservoir - frontOut }];
+        : [
+            ...up,
+            // What the charge gives lies between the two only where the cooler comes last.
+            ...(returning === frontOut ? [] : [{ id: 'taken', by: returning - frontOut } as const]),
+            { id: 'tank', by: reservoir - returning },
+          ];
     }
     case 'pull-end': {
       const before = trial.settled(aroundPulls(question)).temperatures.reservoir;

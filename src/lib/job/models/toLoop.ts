@@ -10,6 +10,7 @@ import type {
   DutyId,
   Hose,
   HoseId,
+  LiquidOrder,
   Loop,
   Pump,
   RatedLoss,
@@ -93,6 +94,7 @@ export function toLoop(values: Values): Loop {
   });
 
   return {
+    liquidOrder: choice('loop.liquidOrder') as LiquidOrder,
     site: {
       ambientTemperature: si('site.ambient'),
       altitude: si('site.altitude'),

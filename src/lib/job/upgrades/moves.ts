@@ -1,6 +1,6 @@
 /** Single moves out of the candidates of a job: each whole, and each kind of change in it that has a price. */
 import type { Part } from '../file/parts';
-import { evaluate } from '../evaluate';
+import { orderMoves } from './orderMoves';
 import { partsList } from './partsList';
 import type { Candidate, Entries, Job } from '../types';
 
@@ -15,7 +15,7 @@ export const MOVE_KINDS = [
   {
     id: 'order',
     label: 'order of the cores in the air',
-    alone: 'The other order of the cores alone',
+    alone: 'The other order of the cores in the air alone',
     paths: /^airPath\.stackPlace$/,
   },
   {
@@ -29,6 +29,12 @@ export const MOVE_KINDS = [
     label: 'fans and shroud',
     alone: 'The new fans and shroud alone',
     paths: /^fans\./,
+  },
+  {
+    id: 'plumbing',
+    label: 'order of the cores in the liquid',
+    alone: 'The other order of the cores in the liquid alone',
+    paths: /^loop\.liquidOrder$/,
   },
   { id: 'hoses', label: 'hoses', alone: 'The new hoses alone', paths: /^hose\./ },
   {
@@ -90,27 +96,11 @@ export function movesOf(job: Job): Move[] {
   const wholes = all.flatMap((candidate, i) => wholeMove(candidate, `${i}`, units));
   const single = all.flatMap((candidate, i) => singleMoves(candidate, `${i}`, units));
   const seen = new Set<string>();
-  const own = [...wholes, ...single, ...orderMove(job)].filter(({ changes }) => {
+  const own = [...wholes, ...single, ...orders(job)].filter(({ changes }) => {
     const key = changesKey(changes);
     return seen.has(key) ? false : (seen.add(key), true);
   });
   return own.map((move) => ({ ...move, name: toldApart(move, own) }));
-}
-
-/** The one other order that the air can meet the cores in, where the job allows it to be tried. */
-function orderMove(job: Job): Found[] {
-  const { values, loop } = evaluate(job).asFound;
-  const { stackHeat, stackLoss, stackPlace = 'in-front' } = loop.airPath;
-  const others = stackHeat > 0 || stackLoss.points.some(({ loss }) => loss > 0);
-  if (values['plan.order']!.choice !== 'try' || !others) return [];
-  const ahead = stackPlace === 'in-front';
-  const name = ahead
-    ? 'Front exchanger ahead of the other cores'
-    : 'Other cores ahead of the front exchanger';
-  const price = values['plan.orderCost']!.text as string;
-  const parts = [{ what: name, count: '1', price, mass: '0 kg', kind: 'order' }];
-  const changes = { 'airPath.stackPlace': { is: ahead ? 'behind' : 'in-front' } };
-  return [made('order', name, changes, parts, job.header.units)];
 }
 
 /** What is changed to what, whatever the order it was typed in. */
@@ -136,6 +126,11 @@ function made(id: string, name: string, changes: Entries, parts: readonly Part[]
 }
 
 type Units = Job['header']['units'];
+
+const orders = (job: Job): Found[] =>
+  orderMoves(job).map(({ id, name, changes, parts }) =>
+    made(id, name, changes, parts, job.header.units),
+  );
 
 function wholeMove({ name, changes, parts = [] }: Candidate, id: string, units: Units): Found[] {
   const own = accepted(changes);

@@ -106,8 +106,8 @@ export const systemHeadSum = defineFormula({
   gives: { tex: 'H_s', quantity: 'head', name: 'head the loop asks' },
   terms: {
     h_suction: part('h_1', 'suction hose'),
-    h_delivery: part('h_2', 'hose to the charge cooler'),
-    h_transfer: part('h_3', 'hose to the front exchanger'),
+    h_delivery: part('h_2', 'hose to the first core'),
+    h_transfer: part('h_3', 'hose between the cores'),
     h_back: part('h_4', 'hose back to the reservoir'),
     dp_charge: core('\\Delta p_c', 'pressure lost in the charge cooler'),
     dp_front: core('\\Delta p_f', 'pressure lost in the front exchanger'),

@@ -55,7 +55,7 @@ export const reservoirSoak = defineFormula({
     C,
     G: conductance('G_t', 'conductance from the bay into the reservoir'),
     T_s: temperature('T_b', 'air in the engine bay'),
-    T_l: temperature('T_{f,out}', 'liquid arriving at the reservoir'),
+    T_l: temperature('T_{ret}', 'liquid arriving at the reservoir'),
   },
   source: SOURCES.energyBalance,
 });

@@ -1,9 +1,13 @@
 /** What a technician reads off a settled loop: differences and sums of its solution. */
+import { isFrontFirst } from './order';
 import type { Loop, SteadySolution } from './types';
 
-/** Temperature of the reservoir above ambient, K: the first number to compare between loops. */
-export const approach = (s: SteadySolution, { site }: Loop): number =>
-  s.temperatures.reservoir - site.ambientTemperature;
+/**
+ * Liquid on its way to the charge cooler above ambient, K: the first number to compare between loops.
+ * That of the reservoir, or, where the front exchanger comes first, of the liquid behind it.
+ */
+export const approach = ({ temperatures: t }: SteadySolution, loop: Loop): number =>
+  (isFrontFirst(loop) ? t.chargeCoolerIn : t.reservoir) - loop.site.ambientTemperature;
 
 /** Drop of the liquid through the front exchanger, K. */
 export const frontDrop = ({ temperatures: t }: SteadySolution): number => t.frontIn - t.frontOut;

@@ -132,6 +132,13 @@ export const LADDERS = {
     'liquid leaving the front exchanger above that air',
     'reservoir above that liquid',
   ]),
+  /** Where the charge cooler comes after the front exchanger. */
+  'reservoir-after-cooler': ladderOf('reservoir-after-cooler', [
+    'air at the face above ambient',
+    'liquid leaving the front exchanger above that air',
+    'liquid leaving the charge cooler above that liquid',
+    'reservoir above the liquid that arrives',
+  ]),
   'pull-end': ladderOf('pull-end', [
     'reservoir before the pulls above ambient',
     'rise of the reservoir over the pulls',

@@ -168,8 +168,8 @@ export const head: Shelf = [
     [
       'head',
       'suction hose',
-      'hose to the charge cooler',
-      'hose to the front exchanger',
+      'hose to the first core',
+      'hose between the cores',
       'hose back to the reservoir',
       'head lost in the suction hose',
     ],

@@ -202,13 +202,21 @@ export const temperatureDifference: Shelf = [
     'Thermocouples across the face less a thermometer ahead of the grille.',
   ],
   [
-    ['liquid from there to the charge cooler', 'reservoir above that liquid'],
+    [
+      'liquid from there to the charge cooler',
+      'reservoir above that liquid',
+      'reservoir above the liquid that arrives',
+    ],
     'What tank, pump and hoses add on the way.',
     [-2, 5],
     'Probe at the charge cooler’s inlet less probe at the front exchanger’s outlet.',
   ],
   [
-    ['rise in one pass', 'rise of the liquid in one pass'],
+    [
+      'rise in one pass',
+      'rise of the liquid in one pass',
+      'liquid leaving the charge cooler above that liquid',
+    ],
     'What the liquid gains in the charge cooler each time round.',
     [0.1, 20],
     'Two probes, before and after the charge cooler.',
