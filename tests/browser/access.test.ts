@@ -59,28 +59,62 @@ const twice = (page: Page) =>
     return ids.filter((id, i) => ids.indexOf(id) !== i);
   });
 
+/** A renderer that answers nothing any more: what was asked of it comes neither to an end nor to an error. */
+class NoAnswer extends Error {}
+const PATIENCE = 80_000;
+
+async function inTime<T>(what: string, asked: Promise<T>): Promise<T> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new NoAnswer(`no answer: ${what}`)), PATIENCE);
+  });
+  try {
+    return await Promise.race([asked, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 describe('every page', () => {
   let kept: Kept | undefined;
-  it.each(PLACES)('/%s keeps WCAG 2.2 AA and never scrolls sideways', async (place) => {
-    const page = await visit(place, { width: 390, kept: (kept ??= await withErrors()) });
-    if (!(place in PART)) await readThrough(page);
+
+  async function look(place: string): Promise<void> {
+    kept ??= await withErrors();
+    const page = await inTime('to be drawn', visit(place, { width: 390, kept }));
+    const readAll = async () => {
+      if (!(place in PART)) await inTime('to be read through', readThrough(page));
+    };
+    await readAll();
     expect(await twice(page)).toEqual([]);
     for (const { width, colorScheme } of VIEWS) {
-      await page.setViewportSize({ width, height: 900 });
-      expect(await sideways(page), `${width} px`).toBe(0);
+      await inTime('another width', page.setViewportSize({ width, height: 900 }));
+      expect(await inTime('its width', sideways(page)), `${width} px`).toBe(0);
       if (!colorScheme) continue;
-      await page.emulateMedia({ colorScheme });
+      await inTime('another theme', page.emulateMedia({ colorScheme }));
       // What overflows is told to the keyboard by an observer, of what has been in sight since: a frame
       // later, on a busy machine more.
-      let again = false;
-      const broken = async () => {
-        if (again && !(place in PART)) await readThrough(page);
-        again = true;
-        return axe(page, PART[place]);
-      };
-      await expect
-        .poll(broken, { timeout: 60_000, message: `${width} px, ${colorScheme}` })
-        .toEqual([]);
+      const until = Date.now() + 60_000;
+      for (;;) {
+        const broken = await inTime('which rules it breaks', axe(page, PART[place]));
+        if (broken.length === 0) break;
+        if (Date.now() > until) expect(broken, `${width} px, ${colorScheme}`).toEqual([]);
+        await readAll();
+      }
     }
-  });
+  }
+
+  it.each(PLACES)(
+    '/%s keeps WCAG 2.2 AA and never scrolls sideways',
+    { timeout: 420_000 },
+    async (place) => {
+      try {
+        await look(place);
+      } catch (thrown) {
+        // Once in some hundred pages Chromium falls silent on a loaded machine; a page of ours that hangs does so again.
+        if (!(thrown instanceof NoAnswer)) throw thrown;
+        console.warn(`/${place}: ${thrown.message}; opened once more`);
+        await look(place);
+      }
+    },
+  );
 });
