@@ -65,7 +65,7 @@ export const PLACES: readonly Place[] = [
     channel: 'frontIn',
     kind: 'probe',
     why: 'With the outlet it gives the drop: much drop is little flow, little drop is little air.',
-    mount: `${TEE}.`,
+    mount: `${TEE}, away from the swirl behind pump and bends.`,
   },
   {
     id: 'frontOut',
@@ -119,8 +119,8 @@ export const PLACES: readonly Place[] = [
     id: 'coolerIn',
     name: 'Liquid into the charge cooler',
     kind: 'probe',
-    why: 'What the cooler is fed with; against the reservoir it shows heat from pump and hose.',
-    mount: `${TEE}, away from the pump’s outlet swirl.`,
+    why: 'What the cooler is fed with; against the place before it, the heat picked up on the way.',
+    mount: `${TEE}, away from the swirl behind pump and bends.`,
   },
   {
     id: 'coolerOut',
