@@ -8,7 +8,7 @@ import {
   type Quantity,
   type UnitSystem,
 } from '$lib/units';
-import type { ChoiceField, Column, FieldSpec, QuantityField, TableField } from './fields';
+import type { ChoiceField, Column, FieldSpec, QuantityField, TableField } from './fields/types';
 import type { Row, Typed } from './types';
 
 /** What the meaning of a text depends on besides the text. */

@@ -1,40 +1,17 @@
 /** The whole loop solved for both sides of a job: once per job, shared by every sheet. */
-import { prepareLoop, type PreparedLoop } from '$lib/solver/loop/prepare';
-import type {
-  DutyId,
-  Loop,
-  SteadySolution,
-  WarmUpRequest,
-  WarmUpSolution,
-} from '$lib/solver/loop/types';
+import { prepareLoop } from '$lib/solver/loop/prepare';
 import { requireMeasures } from './models/coreMeasures';
 import { requireConsistent } from './models/consistency';
 import type { LogRecord } from './log/logRecord';
-import { toLoop, type Limits } from './models/toLoop';
+import { toLoop } from './models/toLoop';
+import type { Side } from './side';
 import { solvedSide } from './solvedSide';
-import type { Candidate, Job, Outcome, OutcomeProblem, Problem, SideId } from './types';
-import { resolve, type Values } from './values';
+import type { Candidate, Job, SideId } from './types';
+import { resolve } from './values';
 
 export { requestOf } from './solvedSide';
 
-/** One side of a job: its values, and what they lead to. Solutions are found when first asked for. */
-export interface Side {
-  readonly id: SideId;
-  readonly values: Values;
-  /** Fields whose last text was refused. */
-  readonly problems: readonly Problem[];
-  readonly loop: Loop;
-  readonly limits: Limits;
-  /** What the job keeps of a log. */
-  readonly log: LogRecord | null;
-  /** The loop ready to be solved, with its curves; absent when its description contradicts itself. */
-  readonly prepared: Outcome<PreparedLoop>;
-  readonly steady: Readonly<Record<DutyId, Outcome<SteadySolution>>>;
-  readonly request: Outcome<WarmUpRequest>;
-  readonly warmUp: Outcome<WarmUpSolution>;
-  /** Set when the loop as described contradicts itself: nothing below can be solved. */
-  readonly problem?: OutcomeProblem;
-}
+export type { Side };
 
 export interface Evaluated {
   /** What it was made from: names and parts of the candidates stand there, and those put aside. */

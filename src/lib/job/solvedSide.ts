@@ -5,7 +5,7 @@ import { steadyIn } from '$lib/solver/loop/steady';
 import type { DutyId, Loop, WarmUpRequest, WarmUpSolution } from '$lib/solver/loop/types';
 import { coldState, settledState, warmUp } from '$lib/solver/loop/warmUp';
 import type { UnitSystem } from '$lib/units';
-import type { Side } from './evaluate';
+import type { Side } from './side';
 import { toLimits, toSchedule, toStart } from './models/toLoop';
 import { problemOf } from './problem';
 import type { Outcome } from './types';

@@ -1,9 +1,11 @@
 /** A job: one file that holds a vehicle's loop as found, candidate changes, and the words around them. */
 import type { UnitSystem } from '$lib/units';
+import type { Candidate, Entries } from './entries';
 import type { FolderPlan, Revision } from './folder/folderRecord';
 import type { LogRecord } from './log/logRecord';
 import type { OwnLine, Photo } from './own/ownLines';
-import type { Part } from './file/parts';
+
+export * from './entries';
 
 /** Version of the file format this program writes. */
 export const FORMAT_VERSION = 3;
@@ -12,35 +14,6 @@ export type Paper = 'A4' | 'Letter';
 
 /** The two states of the loop. */
 export type SideId = 'asFound' | 'candidate';
-
-export type Row = readonly string[];
-
-/** What is typed into a field: one text (or the value of a choice), or the rows of a table. */
-export type Typed = string | readonly Row[];
-
-/** What the job knows about one field. Text as typed is the truth; SI values are derived. */
-export interface Entry {
-  /** Accepted. Without it the field uses its default. */
-  readonly is?: Typed;
-  /** Half width of the uncertainty, as typed. */
-  readonly pm?: string;
-  /** What kind of statement the ± is; absent: normal, the ± two standard deviations. */
-  readonly spread?: Spread;
-  /** Coverage factor of a calibration's ±, as typed; absent: 2. */
-  readonly k?: string;
-  /** Where the value came from. */
-  readonly from?: string;
-  /** Typed last but refused; kept so that nothing typed is lost. */
-  readonly draft?: Typed;
-  /** Why `draft` was refused. */
-  readonly why?: string;
-}
-
-/** Kinds of a ±. `calibration` is a certificate's expanded uncertainty with its coverage factor. */
-export const SPREADS = ['normal', 'interval', 'triangular', 'calibration'] as const;
-export type Spread = (typeof SPREADS)[number];
-
-export type Entries = Readonly<Record<string, Entry>>;
 
 export const TITLE_KEYS = ['job', 'vehicle', 'customer', 'by', 'checkedBy', 'date'] as const;
 export type TitleKey = (typeof TITLE_KEYS)[number];
@@ -51,14 +24,6 @@ export interface Header {
   readonly paper: Paper;
   /** Said on every sheet of a job whose data are made up. */
   readonly invented?: string;
-}
-
-export interface Candidate {
-  readonly name: string;
-  /** Only what differs from the loop as found. */
-  readonly changes: Entries;
-  /** What must be bought or made for it; absent: nothing listed. */
-  readonly parts?: readonly Part[];
 }
 
 export interface Job {

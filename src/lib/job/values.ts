@@ -1,39 +1,13 @@
 /** From the texts of a job to the values its models take. */
 import type { DashConvention } from '$lib/units';
-import { checkTyped, type CheckContext, type Checked, type Meaning } from './check';
+import { checkTyped, type CheckContext, type Checked } from './check';
 import { FIELDS, fieldAt, type FieldSpec } from './fields';
 import { checkPlusMinus } from './sure/halfWidths';
 import { coverageOf, uneven } from './sure/plusMinus';
-import type { Entry, Job, Problem, SideId, Spread, TitleKey, Typed } from './types';
+import type { Value, Values } from './value';
+import type { Entry, Job, Problem, SideId, TitleKey } from './types';
 
-export interface Value extends Meaning {
-  /** As accepted: what the value was made from. */
-  readonly text: Typed;
-  /** Nobody has given a value; the default stands in. */
-  readonly assumed: boolean;
-  /** What the reader must be told: a unit assumed, a dash size interpreted. */
-  readonly note?: string;
-  /** Half width of the uncertainty, SI; upwards, where {@link pmDown} differs from it. */
-  readonly pm?: number;
-  readonly pmDown?: number;
-  readonly pmText?: string;
-  readonly pmMessage?: string;
-  /** What kind of statement the ± is; absent: two standard deviations. */
-  readonly spread?: Spread;
-  /** Coverage factor of a calibration's ±. */
-  readonly k?: number;
-  readonly kText?: string;
-  /** Why the coverage factor was refused; the ± then counts for nothing. */
-  readonly kMessage?: string;
-  readonly from?: string;
-  /** Typed last but refused, and why. */
-  readonly draft?: Typed;
-  readonly why?: string;
-  /** On the candidate: differs from the loop as found. */
-  readonly changed?: boolean;
-}
-
-export type Values = Readonly<Record<string, Value>>;
+export type { Value, Values };
 
 export interface Resolved {
   readonly values: Values;

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { LONGEST_TEXT } from './limits';
 import { partsSchema } from './parts';
-import { SPREADS } from '../types';
+import { SPREADS } from '../entries';
 
 const MOST_ROWS = 200;
 const MOST_CELLS = 20;

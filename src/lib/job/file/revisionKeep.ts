@@ -3,7 +3,7 @@
  * job that is written at every edit. Each is a job file of its own, so that it reads in later versions too.
  */
 import { readJob, writeJob } from './file';
-import type { Shelf } from './storage';
+import type { Shelf } from './shelf';
 import { emptyJob, type Job } from '../types';
 
 type Revision = Job['revisions'][number];

@@ -3,13 +3,13 @@
  * Each job carries a revision: whoever saves must know the latest, so a second tab cannot overwrite.
  * Photographs are not in it: see photoShelf.ts; nor are its kept states: see revisionKeep.ts.
  */
+import type { Shelf } from './shelf';
 import { readJob, writeJob } from './file';
 import { RevisionKeep, withoutRevisions } from './revisionKeep';
 import { withoutPhotos } from '../own/photoKeep';
 import type { Job } from '../types';
 
-/** The part of the browser's storage that is used; tests give a map. */
-export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
+export type { Shelf };
 
 /** What a list of jobs shows. */
 export interface JobCard {

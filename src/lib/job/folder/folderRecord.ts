@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { candidateSchema, entriesSchema } from '../file/entrySchema';
 import { LONGEST_NOTE, LONGEST_TEXT } from '../file/limits';
-import type { Candidate, Entries } from '../types';
+import type { Candidate, Entries } from '../entries';
 
 const MOST_SHEETS = 60;
 export const MOST_REVISIONS = 40;

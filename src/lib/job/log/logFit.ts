@@ -15,6 +15,7 @@ import type { DutyId } from '$lib/solver/loop/types';
 import type { ParameterName } from '$lib/solver/loop/identify/types';
 import type { LogFit } from './logRecord';
 import { triedOut } from './logTrial';
+import type { Span } from './span';
 
 /** Rows the fit is brought to at most. */
 export const FIT_ROWS = 900;
@@ -39,9 +40,7 @@ const READS = [
   'chargeAirOut',
 ] as const satisfies readonly (keyof Logged)[];
 
-export interface Span extends Stretch {
-  readonly use: 'fit' | 'hold-out';
-}
+export type { Span };
 
 const isIn = (t: number, { from, to }: Stretch) => t >= from && t <= to;
 

@@ -1,5 +1,5 @@
 /** A fit tried on stretches that it has not seen, each in turn. */
-import type { Span } from './logFit';
+import type { Span } from './span';
 import type { LogFit, LogTrial } from './logRecord';
 import { foretold, type HeldOut } from '$lib/solver/loop/identify/heldOut';
 import {

@@ -6,7 +6,7 @@ import { pressureAtAltitude } from '$lib/solver/air/atmosphere';
 import { SolverError } from '$lib/solver/errors';
 import type { Arrangement } from '$lib/solver/loop/types';
 import { ratingOf } from './rating';
-import type { Values } from '../values';
+import type { Values } from '../value';
 
 export const CORES = ['chargeCooler', 'frontExchanger'] as const;
 export type CoreId = (typeof CORES)[number];

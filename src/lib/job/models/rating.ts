@@ -1,7 +1,7 @@
 /** Liquids and rating points of a job as the solver takes them. */
 import { massFractionFromVolume } from '$lib/solver/fluids/glycol';
 import type { Coolant, CoolantKind, CoreRating } from '$lib/solver/loop/types';
-import type { Values } from '../values';
+import type { Values } from '../value';
 
 export function coolantOf(values: Values, prefix: string): Coolant {
   const kind = values[`${prefix}.kind`]!.choice as CoolantKind;

@@ -1,7 +1,7 @@
 /** A ± as typed: one half width, or one up and another down. */
 import type { Quantity } from '$lib/solver/quantity';
 import { parseQuantity, type UnitSystem } from '$lib/units';
-import type { QuantityField } from '../fields';
+import type { QuantityField } from '../fields/types';
 
 /** SI. */
 export interface HalfWidths {

@@ -7,7 +7,7 @@ import {
 } from '$lib/solver/uncertainty/distributions';
 import { parseQuantity, type UnitSystem } from '$lib/units';
 import type { Entry } from '../types';
-import type { Value } from '../values';
+import type { Value } from '../value';
 
 /** Coverage factor where a certificate states none: 95 of 100 in a normal distribution. */
 export const USUAL_COVERAGE = 2;

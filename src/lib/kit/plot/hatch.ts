@@ -1,6 +1,6 @@
 /** A hatch of strokes, for where a law does not hold. */
 import * as Plot from '@observablehq/plot';
-import type { Frame, Marks, To } from './marks';
+import type { Frame, Marks, To } from './onPlot';
 
 /** Pixels between the strokes of a hatch. */
 const HATCH_STEP = 10;

@@ -5,21 +5,10 @@ import type { Band, Curve, Dots, Limit, Stretch } from './chart';
 import { hatched } from './hatch';
 import { textWidth } from './labels';
 import { ON_LINE, placeOnLine, type Box, type OnLine, type Pixel } from './place';
+import type { Frame, Marks, To } from './onPlot';
 import { SIDE_STYLE, TEXT_SIZE, inkOf } from './theme';
 
-export type Marks = Plot.Markish[];
-
-/** SI to shown units, both axes. */
-export interface To {
-  readonly x: (si: number) => number;
-  readonly y: (si: number) => number;
-}
-
-/** Ends of both axes in shown units. */
-export interface Frame {
-  readonly x: readonly [number, number];
-  readonly y: readonly [number, number];
-}
+export type { Frame, Marks, To };
 
 /** Paper behind letters, so that a label stays readable on a line. */
 export const HALO = { stroke: 'var(--paper)', strokeWidth: 5, strokeLinejoin: 'round' } as const;

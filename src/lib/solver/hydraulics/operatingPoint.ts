@@ -2,9 +2,9 @@
 import { OutOfRangeError } from '../errors';
 import { coolantProperties, coolantVapourPressure } from '../fluids/coolant';
 import { pressureAtAltitude } from '../air/atmosphere';
-import { AFRESH, type Kept } from '../kept';
+import { AFRESH } from '../kept';
 import { coresInOrder, type CoreId } from '../loop/order';
-import type { Loop, OperatingPoint } from '../loop/types';
+import type { Loop } from '../loop/types';
 import { headLeft } from '../suction/headLeft';
 import { levelAboveEye } from '../suction/inlet';
 import { suctionNotes } from '../suction/notes';
@@ -12,59 +12,18 @@ import { npshAvailable, type SuctionSide } from '../suction/npsh';
 import { requiredModel, type RequiredModel } from '../suction/required';
 import { starvedFlow } from '../suction/starved';
 import { g, headOf } from './affinity';
+import type { HowToSettle, HydraulicModel, SuctionState } from './hydraulicModel';
 import { headShares, HOSES } from './headShares';
 import { hoseGeometry, lossOf, type FlowingLiquid } from './hose';
-import { intersection, nearIntersection, type Near } from './intersection';
+import { intersection, nearIntersection } from './intersection';
 import type { PumpModel } from './pump';
-import { pumpInLoop, type SettledPump } from './pumpInLoop';
+import { pumpInLoop } from './pumpInLoop';
 import { ratedLoss, type RatedLossModel } from './ratedLoss';
 
 /** Where the liquid of {@link HydraulicModel.pump} is taken, K: inside the range of every coolant. */
 const ROOM = 293.15;
 
-/** The suction side at one flow and temperature, m of the liquid. */
-export interface SuctionState {
-  readonly available: number;
-  readonly required: number;
-  /** Share of the pump's head that is left at that. */
-  readonly headLeft: number;
-  /** What the balance of the suction head is made of. */
-  readonly side: SuctionSide;
-}
-
-/** How a study of many like loops has their flow found. */
-export interface HowToSettle {
-  readonly kept?: Kept;
-  /** Where the flow lay before, and how sharply it is wanted; absent: from nothing, down to rounding. */
-  readonly near?: Near;
-}
-
-export interface HydraulicModel {
-  /**
-   * The pump at the volts on its plug. On a feed whose current follows the flow these depend on the
-   * liquid: this is then the pump with the coolant at 20 °C, and {@link settled} tells the others.
-   */
-  readonly pump: PumpModel;
-  /** The pump where its volts do not depend on the liquid; null where they do. */
-  readonly fixedPump: PumpModel | null;
-  /** Pump and flow where the loop settles, found together with the volts; `T` as in {@link flowAt}. */
-  settled(liquid: FlowingLiquid, T?: number): SettledPump;
-  /** Pump and flow with any volts held on the plug, whatever the feed; the pump gives its curve. */
-  heldAt(liquid: FlowingLiquid): (volts: number) => Pick<SettledPump, 'pump' | 'flow'>;
-  /** Head the loop asks at `flow`, m of the liquid. */
-  systemHead(flow: number, liquid: FlowingLiquid): number;
-  /**
-   * Flow where the loop settles, m³/s; 0 when the pump does not run. Without the liquid's temperature
-   * `T` (K) the pump is taken as giving its curve, cavitation counted or not.
-   */
-  flowAt(liquid: FlowingLiquid, T?: number): number;
-  /** Suction side at one temperature, K, as a function of the flow; the pump as it runs there. */
-  suctionOver(liquid: FlowingLiquid, T: number): (flow: number) => SuctionState;
-  /** Suction side at any flow and temperature, whether the loop settles there or not. */
-  suctionAt(flow: number, liquid: FlowingLiquid, T: number): SuctionState;
-  /** The whole state there, with the suction side at liquid temperature `T`, K. */
-  operatingPoint(liquid: FlowingLiquid, T: number): OperatingPoint;
-}
+export type { HowToSettle, HydraulicModel, SuctionState };
 
 /**
  * Prepare the liquid side of a loop, once; the model then answers for any liquid temperature.

@@ -4,18 +4,10 @@ import { AFRESH, type Kept } from '../kept';
 import { breakerBehaviour } from '../feed/breaker';
 import { STOPPED_WORDS, suppliedPump, type PumpSupply, type SuppliedPump } from '../feed/supply';
 import type { LiquidState, Loop } from '../loop/types';
-import type { HydraulicModel } from './operatingPoint';
+import type { HydraulicModel, SettledPump } from './hydraulicModel';
 import { pumpAt, type PumpAt, type PumpModel } from './pump';
 
-export interface SettledPump {
-  readonly pump: PumpModel;
-  /** m³/s; 0 when it does not run. */
-  readonly flow: number;
-  /** Null where the volts are stated. */
-  readonly supplied: SuppliedPump | null;
-  /** What must be told of the feed. */
-  readonly notes: readonly Note[];
-}
+export type { SettledPump };
 
 export interface PumpInLoop {
   /** Where the pump settles in a loop that has it flow so, m³/s. */

@@ -1,5 +1,5 @@
 /** A loop as it is described. SI: K, Pa absolute unless the name says gauge, m³/s, kg/s, W, W/K, J/K. */
-import type { PumpSupply } from '../feed/supply';
+import type { PumpSupply } from '../feed/pumpSupply';
 
 export type CoolantKind = 'water' | 'ethylene-glycol' | 'propylene-glycol';
 

@@ -1,70 +1,16 @@
 /** The loop's own numbers, found from its log. */
-import { InvalidInputError, type Note } from '../../errors';
-import type { Estimates } from '../../fit/estimates';
+import { InvalidInputError } from '../../errors';
 import { leastSquares } from '../../fit/leastSquares';
-import { separability, type Separability } from '../../fit/separability';
+import { separability } from '../../fit/separability';
 import type { LeastSquaresFit, Loss } from '../../fit/types';
 import { differenceNoise, nextCorrelation, robustDeviation } from './noise';
 import { ringProblem, usedRows, type Noise, type RingProblem, type Used } from './problem';
 import { readNotes } from './readNotes';
-import type { Prediction } from './simulate';
+import type { ChannelResult, Identified, IdentifyRequest } from './asked';
 import { widenedEstimates } from './widen';
-import {
-  PARAMETERS,
-  type ChannelName,
-  type Channels,
-  type Drive,
-  type ParameterName,
-  type Parameters,
-  type LogModel,
-} from './types';
+import { PARAMETERS, type ChannelName, type Channels, type ParameterName } from './types';
 
-export interface IdentifyRequest {
-  readonly model: LogModel;
-  readonly drive: Drive;
-  readonly channels: Channels;
-  /** Known values, and where those sought start from. */
-  readonly from: Parameters;
-  readonly free: readonly ParameterName[];
-  /** Standard deviation of each channel, K; a channel left out is estimated. */
-  readonly noise?: Noise;
-  /** In standard deviations of the noise. Left out: Huber's, from 2.5 on. */
-  readonly loss?: Loss;
-  readonly confidence?: number;
-  /** Count variance by stretches of this length, s, where that is more: for a model that is not quite the loop. */
-  readonly blocks?: number;
-  /** Readings not to be used: outside the span selected, marked as outliers, held out. */
-  readonly leaveOut?: (channel: ChannelName, row: number) => boolean;
-  readonly cancelled?: () => boolean;
-}
-
-/** What is left of one channel. */
-export interface ChannelResult {
-  readonly channel: ChannelName;
-  readonly noise: number;
-  /** Predicted less read, K, at every row; NaN where nothing was read. */
-  readonly residuals: Float64Array;
-  /** Rows the fit used. */
-  readonly rows: Int32Array;
-  /** Root mean square over those, K. */
-  readonly rms: number;
-  /** Correlation of a residual with the next. */
-  readonly nextCorrelation: number;
-}
-
-export interface Identified {
-  readonly parameters: Parameters;
-  readonly free: readonly ParameterName[];
-  /** Deviations and intervals of those sought, widened where the residuals hang together. */
-  readonly estimates: Estimates;
-  /** By how much; 1 where they do not. */
-  readonly widened: number;
-  readonly separability: Separability;
-  readonly prediction: Prediction;
-  readonly channels: readonly ChannelResult[];
-  readonly fit: LeastSquaresFit;
-  readonly notes: readonly Note[];
-}
+export type { ChannelResult, Identified, IdentifyRequest };
 
 const LOSS: Loss = { kind: 'huber', scale: 2.5 };
 /** Rounds in which each channel's noise is taken from what the fit left. */

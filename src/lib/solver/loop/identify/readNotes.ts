@@ -1,6 +1,6 @@
 /** What must be said beside a fit, in words. */
 import type { Note } from '../../errors';
-import type { Identified } from './identify';
+import type { Identified } from './asked';
 import { PARAMETERS, type ParameterName } from './types';
 
 /** Residuals that hang together by more than this tell of a model that is not the loop. */

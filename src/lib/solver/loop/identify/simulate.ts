@@ -2,14 +2,12 @@
 import { InvalidInputError } from '../../errors';
 import { advance, type Coefficients } from './ring';
 import { nodeSimulator } from './nodes/simulate';
+import type { Prediction, Simulator } from './prediction';
 import { requireDrive } from './requireDrive';
 import { inletConductance } from './shares';
-import type { ChannelName, Drive, LogModel, Node, Parameters, RingModel } from './types';
+import type { Drive, LogModel, Node, Parameters, RingModel } from './types';
 
-/** Every channel at every row, K. */
-export type Prediction = Readonly<Record<ChannelName, Float64Array>>;
-
-export type Simulator = (p: Parameters) => Prediction;
+export type { Prediction, Simulator };
 
 /** A function from parameters to what the log would read, in either model. @throws as {@link requireDrive} */
 export const simulator = (model: LogModel, drive: Drive): Simulator =>

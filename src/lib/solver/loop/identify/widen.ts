@@ -2,7 +2,7 @@
 import { clusteredDeviations } from '../../fit/clustered';
 import { estimates, type Estimates } from '../../fit/estimates';
 import type { LeastSquaresFit } from '../../fit/types';
-import type { ChannelResult, IdentifyRequest } from './identify';
+import type { ChannelResult, IdentifyRequest } from './asked';
 
 /**
  * What hoses as mixed parts and flows held between rows cost a conductance, a mass or a heat load, as a

@@ -1,7 +1,7 @@
 /** The loop of the sheets followed through the rows of a log. */
 import { cellConductance } from '../../events/hoseCells';
 import { requireDrive } from '../requireDrive';
-import type { Prediction, Simulator } from '../simulate';
+import type { Prediction, Simulator } from '../prediction';
 import type { Drive, NodeModel, Parameters } from '../types';
 import { advanceChain, AT, CHAIN, STATES, type ChainRates } from './chain';
 import { coresOf } from './conductances';
