@@ -56,19 +56,19 @@ const WIDE_FRONT_FIRST: PlanDrawing = {
   r: 17,
   spots: {
     ...WIDE_SPOTS,
-    reservoir: [594, 446],
-    volts: [416, 512],
-    amps: [416, 552],
+    reservoir: [558, 446],
+    volts: [380, 512],
+    amps: [380, 552],
     frontIn: [225, 392],
     frontOut: [306, 152],
     flow: [776, 448],
     coolerIn: [650, 152],
     coolerOut: [884, 264],
-    pumpOutlet: [330, 448],
-    pumpInlet: [490, 448],
+    pumpOutlet: [300, 448],
+    pumpInlet: [454, 448],
   },
-  feed: [416, 590],
-  names: { ...WIDE_NAMES, reservoir: [594, 508], pump: [346, 492], feed: [438, 580] },
+  feed: [380, 590],
+  names: { ...WIDE_NAMES, reservoir: [558, 508], pump: [310, 492], feed: [402, 580] },
 };
 
 const NARROW_SPOTS = {

@@ -97,7 +97,7 @@ export const FRONT_FIRST: Drawing = {
     toCooler: NEAR.coolerLeft,
     fromCooler: NEAR.coolerRight,
     reservoir: { x: 236, y: 658, anchor: 'start' },
-    suction: { x: 126, y: 658, anchor: 'start' },
+    suction: { x: 130, y: 658, anchor: 'start' },
     pump: { x: 8, y: 658, anchor: 'start' },
   },
 };

@@ -18,10 +18,9 @@ const TAGS = {
   ambient: { x: 20, y: 60, anchor: 'start' },
 } as const;
 
-/** Both ends of the run between the cores, and the outer end of either core's other run. */
+/** Both ends of the run between the cores, and the cooler's other run. */
 const NEAR = {
   frontTop: { x: 346, y: 92, anchor: 'middle' },
-  frontFoot: { x: 246, y: 388, anchor: 'start' },
   coolerLeft: { x: 596, y: 92, anchor: 'middle' },
   coolerRight: { x: 776, y: 388, anchor: 'middle' },
 } as const;
@@ -57,7 +56,7 @@ export const COOLER_FIRST: Drawing = {
     toCooler: NEAR.coolerRight,
     fromCooler: NEAR.coolerLeft,
     toFront: NEAR.frontTop,
-    fromFront: NEAR.frontFoot,
+    fromFront: { x: 246, y: 388, anchor: 'start' },
     reservoir: { x: 434, y: 300, anchor: 'middle' },
     suction: { x: 546, y: 496, anchor: 'middle' },
     pump: { x: 622, y: 362, anchor: 'middle' },
@@ -66,16 +65,16 @@ export const COOLER_FIRST: Drawing = {
 
 export const FRONT_FIRST: Drawing = {
   ...SHARED,
-  reservoir: { x: 532, y: 372, w: 124, h: 112 },
-  pump: { x: 416, y: 448, r: 26 },
-  pumpName: { x: 392, y: 490, anchor: 'end' },
+  reservoir: { x: 496, y: 372, w: 124, h: 112 },
+  pump: { x: 380, y: 448, r: 26 },
+  pumpName: { x: 356, y: 490, anchor: 'end' },
   runs: {
     suction: [
-      [532, 448],
-      [442, 448],
+      [496, 448],
+      [406, 448],
     ],
     delivery: [
-      [390, 448],
+      [354, 448],
       [225, 448],
       [225, 350],
     ],
@@ -87,17 +86,17 @@ export const FRONT_FIRST: Drawing = {
       [850, 200],
       [884, 200],
       [884, 448],
-      [656, 448],
+      [620, 448],
     ],
   },
   tags: {
     ...TAGS,
-    toFront: NEAR.frontFoot,
+    toFront: { x: 204, y: 400, anchor: 'end' },
     fromFront: NEAR.frontTop,
     toCooler: NEAR.coolerLeft,
     fromCooler: NEAR.coolerRight,
-    reservoir: { x: 594, y: 300, anchor: 'middle' },
-    suction: { x: 487, y: 496, anchor: 'middle' },
-    pump: { x: 416, y: 362, anchor: 'middle' },
+    reservoir: { x: 558, y: 300, anchor: 'middle' },
+    suction: { x: 451, y: 496, anchor: 'middle' },
+    pump: { x: 380, y: 362, anchor: 'middle' },
   },
 };
