@@ -1,5 +1,6 @@
 /** Where the numbers of the plan stand on the drawing of the loop, in either order, wide and narrow. */
-import { DRAWINGS, type Drawing, type Drawn } from '../loop-balance/drawing';
+import type { Drawing, Drawn } from '../loop-balance/drawing';
+import { DRAWINGS } from '../loop-balance/drawings';
 import type { PlaceId } from './places';
 
 type Spot = readonly [x: number, y: number];

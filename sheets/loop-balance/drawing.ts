@@ -4,8 +4,6 @@
  */
 import { orderOf } from '$lib/solver/loop/order';
 import type { LiquidOrder, Loop } from '$lib/solver/loop/types';
-import * as narrow from './narrow';
-import * as wide from './wide';
 
 /** A corner of a run of hose. */
 export type Corner = readonly [x: number, y: number];
@@ -62,11 +60,6 @@ export interface Drawing {
 
 /** A thing drawn for each order and each width of page. */
 export type Drawn<T> = Readonly<Record<LiquidOrder, { readonly wide: T; readonly narrow: T }>>;
-
-export const DRAWINGS: Drawn<Drawing> = {
-  'cooler-first': { wide: wide.COOLER_FIRST, narrow: narrow.COOLER_FIRST },
-  'front-first': { wide: wide.FRONT_FIRST, narrow: narrow.FRONT_FIRST },
-};
 
 /** The one of a set that fits this loop and this page. */
 export const drawnFor = <T>(

@@ -7,7 +7,6 @@ import type { LiquidOrder, Loop } from '$lib/solver/loop/types';
 import { PLANS } from '../../sheets/instruments/drawing';
 import type { PlaceId } from '../../sheets/instruments/places';
 import {
-  DRAWINGS,
   RUNS,
   type Box,
   type Corner,
@@ -15,6 +14,7 @@ import {
   type RunName,
   type TagName,
 } from '../../sheets/loop-balance/drawing';
+import { DRAWINGS } from '../../sheets/loop-balance/drawings';
 import { otherOrder, picture } from '../../sheets/loop-balance/picture';
 import { demoJob, DUTY_IDS } from './jobs';
 
