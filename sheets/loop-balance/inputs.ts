@@ -9,4 +9,5 @@ export const DUTY_PATHS = (duty: DutyId) => [
   ...paths(duty),
   ...(duty === 'pull' ? paths('engine') : []),
 ];
+export const ORDER_PATHS = ['loop.liquidOrder'];
 export const SOAK_PATHS = paths('soak');

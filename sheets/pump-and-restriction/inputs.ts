@@ -5,7 +5,7 @@ import type { HoseId } from '$lib/solver/loop/types';
 const paths = (id: Parameters<typeof fieldGroup>[0]) => fieldGroup(id).fields.map((f) => f.path);
 
 export const PUMP_PATHS = paths('pump');
-export const DASH_PATH = 'hose.dashConvention';
+export const HOSES_PATHS = ['loop.liquidOrder', 'hose.dashConvention'];
 export const RUN_PATHS = (run: HoseId) =>
   paths('hoses').filter((path) => path.startsWith(`hose.${run}.`));
 export const CORE_PATHS = (['chargeCooler', 'frontExchanger'] as const).flatMap((core) => [
