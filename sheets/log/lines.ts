@@ -13,6 +13,7 @@ import {
   heatShare,
   leadFormula,
   leastUA,
+  leastUAPlusMinus,
   shareLost,
   shareOfEntered,
   voltsLost,
@@ -64,6 +65,15 @@ function lookedLines({ looked, temperatureError, flowError }: Study): Line[] {
       why: 'Two probes a degree off each count against a drop of a few degrees: a small drop tells little.',
     },
   );
+  const least = formulaLine(
+    leastUA,
+    { C_l: rate.value, T_in, T_out, T_a },
+    {
+      id: 'least-ua',
+      statement: 'Least UA that cools the liquid so, from the two temperatures',
+      why: 'As if the air kept the ambient’s temperature all the way through; a fit that warms the air must find more.',
+    },
+  );
   return [
     rate,
     drop,
@@ -96,19 +106,23 @@ function lookedLines({ looked, temperatureError, flowError }: Study): Line[] {
         why: 'It sums up core, fans, shroud and sealing in the figure the balance turns on.',
       },
     ),
+    least,
     formulaLine(
-      leastUA,
-      { C_l: rate.value, T_in, T_out, T_a },
+      leastUAPlusMinus,
       {
-        id: 'least-ua',
-        statement: 'Least UA that cools the liquid so, from the two temperatures',
-        why: 'As if the air kept the ambient’s temperature all the way through; the fit, which warms the air, finds more.',
+        ...{ UA: least.value, u_V: flowError, C_l: rate.value, u_T: temperatureError },
+        ...{ T_in, T_out, T_a },
+      },
+      {
+        id: 'least-ua-plus-minus',
+        statement: '± of that UA, by flow meter and probes',
+        why: 'A drop of a few degrees read by two probes leaves it loose; one bath for both makes it sharper.',
       },
     ),
   ];
 }
 
-function fitLines({ frontUA }: Study): Line[] {
+function fitLines({ frontUA, described }: Study): Line[] {
   if (!frontUA) return [];
   const { value, entered, low, high } = frontUA;
   const width =
@@ -125,7 +139,7 @@ function fitLines({ frontUA }: Study): Line[] {
           ),
         ]
       : [];
-  return entered === null
+  return entered === null || !described
     ? width
     : [
         ...width,

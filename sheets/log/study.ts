@@ -23,7 +23,15 @@ export interface Study {
   readonly flowError: number;
   /** The spans were changed after the fit. */
   readonly outdated: boolean;
+  /** Somebody described the front exchanger; else there is nothing to compare it with. */
+  readonly described: boolean;
+  /** Somebody described what warms the air at the face, or that nothing does. */
+  readonly airDescribed: boolean;
 }
+
+/** Inputs by which a front exchanger is told, and what warms the air before it. */
+const CORE = ['frontExchanger.rating.heat', 'frontExchanger.by'];
+const AIR = ['airPath.stackHeat', 'airPath.recirculation'];
 
 export function studyOf({ log: record, values, prepared, loop }: Side): Study {
   const levels = record?.means?.levels;
@@ -43,7 +51,10 @@ export function studyOf({ log: record, values, prepared, loop }: Side): Study {
     event.changes.flatMap((change) => (change.channel === 'flow' ? [{ event, change }] : [])),
   )[0];
   const worked = record?.fit?.spans ?? record?.means?.spans;
-  const now = (values['log.spans']!.rows ?? []).filter(({ use }) => use === 'fit');
+  const chosen = (values['log.spans']!.rows ?? []).filter(({ use }) => use === 'fit');
+  // None chosen: the whole log was asked for.
+  const now = chosen.length > 0 || !record ? chosen : [{ from: 0, to: record.duration }];
+  const entered = (paths: readonly string[]) => paths.some((path) => !values[path]!.assumed);
   return {
     record,
     looked,
@@ -55,5 +66,7 @@ export function studyOf({ log: record, values, prepared, loop }: Side): Study {
       worked !== undefined &&
       (worked.length !== now.length ||
         worked.some(({ from, to }, i) => from !== now[i]!.from || to !== now[i]!.to)),
+    described: entered(CORE),
+    airDescribed: entered(AIR),
   };
 }

@@ -42,7 +42,10 @@ function fitOfTenMinutes(): () => void {
   const session = new LogSession(readLog(bytes), { name: 'log.csv', size: bytes.length });
   session.map(session.opened().guesses.map((guess) => ({ ...guess, unit: guess.unit! })));
   const paced = session.pace(TEN_MINUTES, FIT_ROWS, true);
-  const wish = { masses: 'reservoir', errors: { temperature: 0.5, flow: 0.03 } } as const;
+  const wish = {
+    sought: { masses: 'reservoir', soak: false },
+    errors: { temperature: 0.5, flow: 0.03 },
+  } as const;
   return () => {
     const { heldOut } = fitLog(prepared.value, 'cruise', paced, TEN_MINUTES, wish);
     if (heldOut.length !== 4) throw new Error('a quarter could not be foretold');

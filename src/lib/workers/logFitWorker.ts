@@ -1,10 +1,10 @@
 /** The thread that fits a log, or works out what a fit hands on: one question, one answer. To stop it, end the thread. */
 import { evaluate } from '$lib/job/evaluate';
+import { fitWish } from '$lib/job/log/fitWish';
 import { fitLog } from '$lib/job/log/logFit';
 import { measuredEdits, type LogEdits } from '$lib/job/log/logEdits';
 import { problemOf } from '$lib/job/problem';
 import type { DutyId } from '$lib/solver/loop/types';
-import type { MassesSought } from '$lib/solver/loop/fromLog/types';
 import type { FitAnswer, FitAsked, HandAsked } from './logFitMessages';
 
 const send = (answer: FitAnswer) => postMessage(answer);
@@ -31,13 +31,7 @@ function fit({ job, paced, spans }: FitAsked): void {
     values['view.duty']!.choice as DutyId,
     paced,
     spans,
-    {
-      masses: values['log.masses']!.choice as MassesSought,
-      errors: {
-        temperature: values['log.temperatureError']!.si!,
-        flow: values['log.flowError']!.si!,
-      },
-    },
+    fitWish(values),
     () => send({ kind: 'step', steps: ++steps }),
   );
   send({ kind: 'done', fit: found });

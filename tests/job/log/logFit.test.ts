@@ -18,7 +18,10 @@ const SPANS: readonly Span[] = [
   { from: 590, to: 800, use: 'hold-out' },
 ];
 /** Instruments without an error of their own, so that what the fit itself says is seen. */
-const WISH: FitWish = { masses: 'reservoir', errors: { temperature: 0, flow: 0 } };
+const WISH: FitWish = {
+  sought: { masses: 'reservoir', soak: false },
+  errors: { temperature: 0, flow: 0 },
+};
 
 let session: LogSession;
 let mapped: MappedLog;
@@ -117,9 +120,9 @@ describe('the fit', () => {
     const { t, channels, levels } = session.pace(SPANS, FIT_ROWS, true);
     const { reservoir, frontOut } = channels;
     const poor = { t, levels, channels: { reservoir: reservoir!, frontOut: frontOut! } };
-    expect(() => fitLog(loop(), 'cruise', poor, SPANS, { ...WISH, masses: 'none' })).toThrow(
-      /what brings the heat/,
-    );
+    expect(() =>
+      fitLog(loop(), 'cruise', poor, SPANS, { ...WISH, sought: { masses: 'none', soak: false } }),
+    ).toThrow(/what brings the heat/);
   });
 });
 
@@ -163,7 +166,10 @@ describe('instruments that are off all the time', { timeout: 60_000 }, () => {
   it('widen the UA by about √2 u_T over the drop, and not less with more rows', () => {
     const spans: Span[] = [{ from: 300, to: 440, use: 'fit' }];
     const temperature = 0.3;
-    const wish: FitWish = { masses: 'none', errors: { temperature, flow: 0 } };
+    const wish: FitWish = {
+      sought: { masses: 'none', soak: false },
+      errors: { temperature, flow: 0 },
+    };
     const shareOf = (rows: number) => {
       const paced = session.pace(spans, rows, true);
       const found = fitLog(loop(), 'cruise', paced, spans, wish);

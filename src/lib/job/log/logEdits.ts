@@ -1,5 +1,11 @@
 /** Edits that a log brings: values as measured beside the loop as entered, readings for the diagnosis. */
-import { chargeKnob, frontKnob, pumpKnob, volumeKnob } from '$lib/solver/loop/fromLog/asMeasured';
+import {
+  chargeKnob,
+  frontKnob,
+  pumpKnob,
+  soakKnob,
+  volumeKnob,
+} from '$lib/solver/loop/fromLog/asMeasured';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import { formatQuantity, type Quantity, type UnitSystem } from '$lib/units';
 import { applyEdit, putAside, setFrom, setPm, startCandidate } from '../edit';
@@ -92,6 +98,7 @@ export function measuredEdits(
     );
   mass(prepared, fit, units, edits, left);
   flow(prepared, fit, units, edits, left);
+  soak(prepared, fit, units, edits, left);
   if (volts !== null && !prepared.loop.feed)
     edits.push({
       path: 'pump.volts',
@@ -158,6 +165,33 @@ function flow(
       typed(head, 'head', units),
     ]),
     says: 'head of the pump moved along the affinity laws until the loop flows as logged',
+  });
+}
+
+function soak(
+  prepared: PreparedLoop,
+  fit: LogFit,
+  units: UnitSystem,
+  edits: LogEdit[],
+  left: string[],
+): void {
+  const found = valueOf(fit, 'soakHeat');
+  if (!found) return;
+  const T = fit.at.liquidTemperature;
+  const conductance = soakKnob(prepared, found.value, T);
+  if (conductance === null) {
+    left.push(
+      'The soak found is less than no conductance from the engine gives: it stays as it was. Enter the engine’s temperature.',
+    );
+    return;
+  }
+  const half = spread(found);
+  const perKelvin = prepared.loop.soak.engineTemperature - T;
+  edits.push({
+    path: 'soak.engineConductance',
+    typed: typed(conductance, 'conductance', units),
+    ...(half !== null && { plusMinus: typed(half / perKelvin, 'conductance', units, 2) }),
+    says: 'engine to charge cooler, by the soak that the log shows',
   });
 }
 

@@ -9,7 +9,7 @@ import {
 } from '$lib/solver/loop/identify/identify';
 import { proposals } from '$lib/solver/loop/identify/separate';
 import { askLog, type Asked } from '$lib/solver/loop/fromLog/request';
-import type { Logged, MassesSought } from '$lib/solver/loop/fromLog/types';
+import type { Logged, Sought } from '$lib/solver/loop/fromLog/types';
 import type { PreparedLoop } from '$lib/solver/loop/prepare';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { ParameterName } from '$lib/solver/loop/identify/types';
@@ -57,7 +57,7 @@ function loggedOf({ t, channels }: Paced): Logged {
 
 /** What is sought beside the conductances, and how sure the instruments are. */
 export interface FitWish {
-  readonly masses: MassesSought;
+  readonly sought: Sought;
   readonly errors: InstrumentErrors;
 }
 
@@ -71,14 +71,14 @@ export function fitLog(
   duty: DutyId,
   paced: Paced,
   spans: readonly Span[],
-  { masses, errors }: FitWish,
+  { sought, errors }: FitWish,
   onStep: () => void = () => {},
 ): LogFit {
   const logged = loggedOf(paced);
   const { t } = logged;
   const fit = spans.filter(({ use }) => use === 'fit');
   const used = (row: number) => fit.some((span) => isIn(t[row]!, span));
-  const asked = askLog(prepared, duty, logged, masses, used);
+  const asked = askLog(prepared, duty, logged, sought, used);
   const request: IdentifyRequest = {
     ...asked.request,
     leaveOut: (_channel, row) => !used(row),

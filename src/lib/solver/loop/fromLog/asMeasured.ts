@@ -149,3 +149,18 @@ export function pumpKnob(
   const { x } = brent(surplus, ...SPEEDS, { fa, fb, xtol: 1e-5 });
   return { speedRatio: x, curve: curveAt(x) };
 }
+
+/** An engine this little hotter than the liquid tells no conductance, K. */
+const LEAST_DIFFERENCE = 5;
+
+/**
+ * Conductance from the engine into the charge cooler that brings `extra` W more than the one described,
+ * with the liquid at `T`, K.
+ * @returns W/K; null where the engine is not hotter than the liquid, or more is lost than described
+ */
+export function soakKnob({ loop }: PreparedLoop, extra: number, T: number): number | null {
+  const { engineConductance, engineTemperature } = loop.soak;
+  if (!(engineTemperature - T > LEAST_DIFFERENCE)) return null;
+  const conductance = engineConductance + extra / (engineTemperature - T);
+  return conductance >= 0 ? conductance : null;
+}

@@ -15,13 +15,37 @@ export const leastUA = defineFormula({
   source: SOURCES.kaysLondon,
 });
 
+const uT = {
+  tex: 'u_T',
+  quantity: 'temperatureDifference',
+  name: '± of each temperature',
+} as const;
+const xV = { tex: 'u_V', quantity: 'percent', name: '± of the flow, of its reading' } as const;
+
+/** By the derivatives of {@link leastUA}; the ± of ambient counts for little beside those of the liquid. */
+export const leastUAPlusMinus = defineFormula({
+  id: 'log.least-UA-plus-minus',
+  expr: 'sqrt((UA * u_V)^2 + (C_l * u_T / (T_in - T_a))^2 + (C_l * u_T / (T_out - T_a))^2)',
+  gives: { tex: 'u_{min}', quantity: 'conductance', name: '± of the least UA' },
+  terms: {
+    UA: leastUA.gives,
+    u_V: xV,
+    C_l,
+    u_T: uT,
+    T_in,
+    T_out,
+    T_a: measuredEffectiveness.terms.T_a,
+  },
+  source: SOURCES.gum,
+});
+
 export const heatShare = defineFormula({
   id: 'log.heat-share',
   expr: 'sqrt(u_V^2 + 2 * (u_T / dT)^2)',
   gives: { tex: 'x_Q', quantity: 'percent', name: '± of the heat, of its value' },
   terms: {
-    u_V: { tex: 'u_V', quantity: 'percent', name: '± of the flow, of its reading' },
-    u_T: { tex: 'u_T', quantity: 'temperatureDifference', name: '± of each temperature' },
+    u_V: xV,
+    u_T: uT,
     dT: measuredDrop.gives,
   },
   source: SOURCES.gum,

@@ -6,7 +6,7 @@ import type { Channels, ParameterName } from '../identify/types';
 import type { PreparedLoop } from '../prepare';
 import type { DutyId } from '../types';
 import { chargeAirOf } from './chargeAir';
-import type { Logged, LogMeans, MassesSought } from './types';
+import type { Logged, LogMeans, Sought } from './types';
 
 /**
  * Stretch that counts as one reading of what the model leaves, s: about the time the liquid takes once
@@ -31,7 +31,7 @@ export function askLog(
   prepared: PreparedLoop,
   duty: DutyId,
   logged: Logged,
-  masses: MassesSought,
+  sought: Sought,
   used: (row: number) => boolean,
 ): Asked {
   const air = logged.heat ? null : chargeAirOf(prepared, logged);
@@ -55,7 +55,7 @@ export function askLog(
   );
   const { rho, cp } = prepared.liquidAt(means.liquidTemperature);
   return {
-    request: { ...request, free: freeOf(request, masses), blocks: BLOCK },
+    request: { ...request, free: freeOf(request, sought), blocks: BLOCK },
     means,
     perFlow: rho * cp,
   };
@@ -63,13 +63,14 @@ export function askLog(
 
 function freeOf(
   { model, drive, channels }: IdentifyRequest,
-  masses: MassesSought,
+  { masses, soak }: Sought,
 ): ParameterName[] {
   const free: ParameterName[] = ['frontUA'];
   if (channels.chargeAirOut) free.push('chargeUA');
   if (!drive.liquidRate) free.push('capacityRate');
   // Without a flow, heat, flow and every conductance may grow together unseen.
   else if (drive.heat || channels.chargeAirOut) free.push('heatScale');
+  if (soak) free.push('soakHeat');
   if (masses !== 'none') free.push('reservoirCapacity');
   if (masses === 'all') free.push('chargeCapacity', 'frontCapacity');
   // A start that nobody read is forgotten within a minute of flow and would only be one more unknown.

@@ -25,6 +25,13 @@ export interface Logged {
 /** Which thermal masses are sought. */
 export type MassesSought = 'none' | 'reservoir' | 'all';
 
+/** What is sought beside the conductances. */
+export interface Sought {
+  readonly masses: MassesSought;
+  /** Heat soaked into the charge cooler beside what the description says: where nobody described it. */
+  readonly soak: boolean;
+}
+
 /** Means over the rows used. */
 export interface LogMeans {
   readonly liquidTemperature: number;

@@ -55,12 +55,13 @@ function logged(seed: number | null, rows: readonly Row[] = usual.rows): Logged 
   };
 }
 const all = () => true;
+const SOUGHT = { masses: 'reservoir', soak: false } as const;
 
 const ORDERS = ['cooler-first', 'front-first'] as const;
 describe.each(ORDERS)('the loop of the sheets through the rows of a log, %s', (order) => {
   const { real, rows } = order === 'cooler-first' ? usual : followedIn(order);
   const log = logged(null, rows);
-  const { request } = askLog(real, 'cruise', log, 'reservoir', all);
+  const { request } = askLog(real, 'cruise', log, SOUGHT, all);
   const { frontIn, frontOut, chargeAirOut, reservoir } = log;
   const predicted = simulator(
     request.model,
@@ -95,9 +96,9 @@ describe.each(ORDERS)('the loop of the sheets through the rows of a log, %s', (o
 
 describe('one fit over cruise and pulls', { timeout: 120_000 }, () => {
   const SEEDS = 12;
-  const truth = askLog(usual.real, 'cruise', logged(null), 'reservoir', all).request.from;
+  const truth = askLog(usual.real, 'cruise', logged(null), SOUGHT, all).request.from;
   const fits = Array.from({ length: SEEDS }, (_, i) =>
-    identify(askLog(described, 'cruise', logged(i + 1), 'reservoir', all).request),
+    identify(askLog(described, 'cruise', logged(i + 1), SOUGHT, all).request),
   );
   const NAMES = ['frontUA', 'chargeUA', 'heatScale', 'reservoirCapacity'] as const;
   const estimatesOf = (name: (typeof NAMES)[number]) =>
@@ -124,13 +125,13 @@ describe('one fit over cruise and pulls', { timeout: 120_000 }, () => {
 
 describe('a fit, front exchanger first', { timeout: 120_000 }, () => {
   const { real, rows } = followedIn('front-first');
-  const truth = askLog(real, 'cruise', logged(null, rows), 'reservoir', all).request.from;
+  const truth = askLog(real, 'cruise', logged(null, rows), SOUGHT, all).request.from;
   const entered = prepareLoop({ ...exampleLoop, liquidOrder: 'front-first' });
   const wrong = [1, 2, 3].map(
-    (seed) => askLog(described, 'cruise', logged(seed, rows), 'reservoir', all).request,
+    (seed) => askLog(described, 'cruise', logged(seed, rows), SOUGHT, all).request,
   );
   const right = [1, 2, 3].map(
-    (seed) => askLog(entered, 'cruise', logged(seed, rows), 'reservoir', all).request,
+    (seed) => askLog(entered, 'cruise', logged(seed, rows), SOUGHT, all).request,
   );
   const UA = (fit: ReturnType<typeof identify>, name: 'frontUA' | 'chargeUA') =>
     fit.estimates.parameters.find((e) => e.name === name)!.value;
