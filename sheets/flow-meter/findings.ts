@@ -197,7 +197,9 @@ function costFindings({ meter, inLoop }: Study): Finding[] {
       code: 'cost',
       level: much ? 'watch' : 'info',
       sentence: much
-        ? say`The meter takes ${q(inLoop.loss, 'pressureDrop')} and ${q(taken, 'volumeFlow')} of the loop’s flow. Measure with it, then take it out, or add its loss to the loop as described.`
+        ? meter.fitted
+          ? say`The meter takes ${q(inLoop.loss, 'pressureDrop')} and ${q(taken, 'volumeFlow')} of the loop’s flow, on every sheet. Measured with, it may come out again.`
+          : say`Fitted, the meter takes ${q(inLoop.loss, 'pressureDrop')} and ${q(taken, 'volumeFlow')} of the loop’s flow. Say above that it is fitted, and every sheet counts with it.`
         : say`The meter takes ${q(inLoop.loss, 'pressureDrop')} and ${q(taken, 'volumeFlow')} of the loop’s flow: it may stay in.`,
     },
   ];

@@ -11,7 +11,11 @@ import {
   type ReadableRange,
   type SlipLine,
 } from '$lib/solver/instruments/meter/lowFlow';
-import { meterInLoop, type MeterInLoop } from '$lib/solver/instruments/meter/meterInLoop';
+import {
+  meterInLoop,
+  withoutMeter,
+  type MeterInLoop,
+} from '$lib/solver/instruments/meter/meterInLoop';
 import { isFrontFirst, leavingFirstCore } from '$lib/solver/loop/order';
 import type { DutyId, HoseId, LoopTemperatures } from '$lib/solver/loop/types';
 import { dutyOf } from '../wiring/duty';
@@ -76,7 +80,7 @@ function study(side: Side): Study {
     s &&
     attempt(() =>
       meterInLoop(
-        side.loop,
+        meter.fitted ? withoutMeter(side.loop, meter.run, meter.loss) : side.loop,
         meter.run,
         meter.loss,
         { rho: s.liquid.density, mu: s.liquid.viscosity },

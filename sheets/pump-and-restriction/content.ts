@@ -1,5 +1,8 @@
 /** Pump and restriction as data: results, lines, findings of the duty shown. */
+import type { Side } from '$lib/job/evaluate';
+import { toMeter } from '$lib/job/models/toMeter';
 import { modelIn } from '$lib/solver/hydraulics/pumpInLoop';
+import { meterK } from '$lib/solver/instruments/meter/meterInLoop';
 import { say, type ContentOf } from '../types';
 import { dutyOf } from '../wiring/duty';
 import {
@@ -12,7 +15,7 @@ import {
   voltsFinding,
 } from './findings';
 import { coreLines, operatingLine } from './headLines';
-import { hoseLines } from './hoseLines';
+import { hoseLines, type MeterLoss } from './hoseLines';
 import { powerLines, riseLine, secondPumpLines, speedLines } from './pumpLines';
 import {
   fittingFinding,
@@ -22,6 +25,11 @@ import {
 } from './restrictionFindings';
 import { results } from './results';
 import { suctionLines } from './suctionLines';
+
+function meterOf({ values, loop }: Side): MeterLoss | null {
+  const { fitted, run, loss } = toMeter(values);
+  return fitted ? { run, k: meterK(loss, loop.hoses[run].bore) } : null;
+}
 
 export const content: ContentOf = (side) => {
   const outcome = side.steady[dutyOf(side)];
@@ -53,7 +61,7 @@ export const content: ContentOf = (side) => {
     results: results(side, model, s),
     lines: [
       ...speedLines(loop, model),
-      ...hoseLines(loop, s),
+      ...hoseLines(loop, s, meterOf(side)),
       ...coreLines(loop, s),
       operatingLine(loop, model, s),
       ...powerLines(loop, model, s),

@@ -12,7 +12,7 @@ import {
   velocityInBore,
 } from '$lib/solver/hydraulics/formulas';
 import { runShares, worstRun, type RunShare } from '$lib/solver/hydraulics/shares';
-import type { CoolantKind, Hose, Loop, SteadySolution } from '$lib/solver/loop/types';
+import type { CoolantKind, Hose, HoseId, Loop, SteadySolution } from '$lib/solver/loop/types';
 import { PART_WORDS } from './parts';
 
 /** Where density and viscosity come from. */
@@ -31,7 +31,7 @@ const alike = (a: Hose, b: Hose) => a.bore === b.bore && a.roughness === b.rough
 const neckedAlike = (a: Hose, b: Hose) => a.bore === b.bore && a.fittingBore === b.fittingBore;
 
 /** In order of flow; what an earlier run has already shown is not shown again. */
-export function hoseLines(loop: Loop, s: SteadySolution): FormulaLine[] {
+export function hoseLines(loop: Loop, s: SteadySolution, meter: MeterLoss | null): FormulaLine[] {
   const worst = worstRun(s.operating);
   const seen: Hose[] = [];
   return runShares(s.operating).flatMap((run) => {
@@ -39,7 +39,7 @@ export function hoseLines(loop: Loop, s: SteadySolution): FormulaLine[] {
     const lines = [
       ...(seen.some((other) => alike(other, hose)) ? [] : flowLines(loop, s, run)),
       ...(seen.some((other) => neckedAlike(other, hose)) ? [] : necks(hose, run)),
-      headLine(hose, run, run === worst),
+      headLine(hose, run, { worst: run === worst, meter: meter?.run === run.part ? meter : null }),
     ];
     seen.push(hose);
     return lines;
@@ -149,7 +149,17 @@ export function fittingLines(
   ];
 }
 
-const headLine = (hose: Hose, run: RunShare, worst: boolean): FormulaLine =>
+/** The loss coefficient of a flow meter and the run it sits in. */
+export interface MeterLoss {
+  readonly run: HoseId;
+  readonly k: number;
+}
+
+const headLine = (
+  hose: Hose,
+  run: RunShare,
+  { worst, meter }: { readonly worst: boolean; readonly meter: MeterLoss | null },
+): FormulaLine =>
   formulaLine(
     runHead,
     {
@@ -166,5 +176,13 @@ const headLine = (hose: Hose, run: RunShare, worst: boolean): FormulaLine =>
       id: `head-${run.part}`,
       statement: `Head lost in ${PART_WORDS[run.part]}${worst ? ', the worst of the four' : ''}`,
       why: 'Compare the four: the largest is the one worth a bigger hose or one bend less.',
+      ...(meter && {
+        notes: [
+          {
+            code: 'meter',
+            message: `The other losses hold the flow meter’s ${meter.k.toPrecision(3)}: sheet 13.`,
+          },
+        ],
+      }),
     },
   );

@@ -63,6 +63,7 @@ export const JOBS: Readonly<Record<string, () => Job>> = {
       { 'loop.liquidOrder': 'cooler-first' },
       'candidate',
     ),
+  'flow meter fitted': () => edited(demoJob(), { 'meter.fitted': 'fitted' }),
   'frost, water in the loop': () =>
     edited(demoJob(), { 'coolant.kind': 'water', 'site.ambient': '0 °F' }),
 };

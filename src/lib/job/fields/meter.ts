@@ -191,12 +191,13 @@ export const meterPlace: FieldGroup = {
       path: 'meter.fitted',
       label: 'In the loop as described',
       choices: [
-        { value: 'not-yet', label: 'it is not among the losses yet' },
-        { value: 'among', label: 'its loss is entered already' },
+        { value: 'not-yet', label: 'it is not fitted' },
+        { value: 'fitted', label: 'it is fitted: its loss is added to the run' },
+        { value: 'among', label: 'it is fitted, its loss entered already' },
       ],
       default: 'not-yet',
       standing: 'common practice',
-      ask: 'Entered twice it would cost twice.',
+      ask: 'Added here it counts on every sheet; entered among the losses of the hose as well it would cost twice.',
     },
     number(
       'meter.bore',

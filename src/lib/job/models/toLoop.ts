@@ -16,14 +16,23 @@ import type {
   RatedLoss,
   Segment,
 } from '$lib/solver/loop/types';
+import { withMeter } from '$lib/solver/instruments/meter/meterInLoop';
 import type { Cell } from '../check';
 import { measuredOrNull } from './coreMeasures';
 import { coolantOf, ratingOf } from './rating';
 import { toFeed } from './toFeed';
+import { toMeter } from './toMeter';
 import type { Values } from '../values';
 
-/** Build the loop. Values are complete (a default stands where nothing is given), so nothing can lack. */
+/** The loop, with the flow meter's loss where one is fitted. */
 export function toLoop(values: Values): Loop {
+  const loop = describedLoop(values);
+  const { fitted, run, loss } = toMeter(values);
+  return fitted ? withMeter(loop, run, loss) : loop;
+}
+
+/** Build the loop. Values are complete (a default stands where nothing is given), so nothing can lack. */
+function describedLoop(values: Values): Loop {
   const si = (path: string) => values[path]!.si!;
   const choice = (path: string) => values[path]!.choice!;
   const rows = (path: string) => values[path]!.rows!;

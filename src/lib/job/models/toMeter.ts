@@ -20,7 +20,9 @@ export interface MeterJob {
   readonly input: PulseInput;
   readonly gate: number;
   readonly run: HoseId;
-  /** Its loss is among those of the loop as described. */
+  /** Its loss is added to the run it sits in. */
+  readonly fitted: boolean;
+  /** Its loss was entered among those of the loop. */
   readonly among: boolean;
   readonly bore: number;
   readonly straightBefore: number;
@@ -53,6 +55,7 @@ export function toMeter(values: Values): MeterJob {
     input: { highest: si('inputHighest'), lowest: si('inputLowest') },
     gate: si('gate'),
     run: choice('run') as HoseId,
+    fitted: choice('fitted') === 'fitted',
     among: choice('fitted') === 'among',
     bore: si('bore'),
     straightBefore: si('straightBefore'),

@@ -52,15 +52,18 @@ export function meterK({ ratedFlow, ratedLoss }: MeterLoss, bore: number): numbe
 }
 
 /** The loop with the meter in one of its runs. */
-export function withMeter(loop: Loop, run: HoseId, loss: MeterLoss): Loop {
+export const withMeter = (loop: Loop, run: HoseId, loss: MeterLoss): Loop =>
+  withMoreK(loop, run, meterK(loss, loop.hoses[run].bore));
+
+/** The loop that {@link withMeter} was given. */
+export const withoutMeter = (loop: Loop, run: HoseId, loss: MeterLoss): Loop =>
+  withMoreK(loop, run, -meterK(loss, loop.hoses[run].bore));
+
+function withMoreK(loop: Loop, run: HoseId, k: number): Loop {
   const hose = loop.hoses[run];
-  return {
-    ...loop,
-    hoses: {
-      ...loop.hoses,
-      [run]: { ...hose, otherK: hose.otherK + meterK(loss, hose.bore) },
-    },
-  };
+  // Taking off what was put on may leave a rounding below nothing.
+  const otherK = Math.max(0, hose.otherK + k);
+  return { ...loop, hoses: { ...loop.hoses, [run]: { ...hose, otherK } } };
 }
 
 /** What the meter does to the loop, the liquid as warm as it is. */
