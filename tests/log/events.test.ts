@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findEvents, groupEvents, type EventRule } from '$lib/log/events';
+import { findEvents, type EventRule } from '$lib/log/events';
+import { groupEvents } from '$lib/log/groups';
 import { onset } from '$lib/log/onset';
 import { evenTimes } from '$lib/log/resample';
 import { seededRandom } from '$lib/solver/numerics/random';
@@ -52,7 +53,6 @@ describe('onset of a change', () => {
       at: 51.5,
       before: expect.closeTo(0, 9),
       after: 100,
-      shape: 'step',
     });
   });
 });

@@ -17,11 +17,5 @@ export { timeAxis, type TimeAxis, type TimeBreak } from './timeAxis';
 export { MARK, markReadings, type MarkOptions, type Marks } from './marks';
 export { firstAt, plotRows } from './downSample';
 export { evenTimes, filled, meanAt } from './resample';
-export {
-  findEvents,
-  groupEvents,
-  type EventGroup,
-  type EventKind,
-  type EventRule,
-  type LogEvent,
-} from './events';
+export { findEvents, type EventKind, type EventRule, type LogEvent } from './events';
+export { groupEvents, type EventGroup } from './groups';

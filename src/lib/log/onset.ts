@@ -1,7 +1,8 @@
 /** When a channel began to change, and how surely that is known. */
+import { placeFits } from './shapes';
 
 export interface Onset {
-  /** s */
+  /** Middle of what follows, s. */
   readonly at: number;
   /** The change began within, with 95 % confidence; never narrower than the rows either side. */
   readonly earliest: number;
@@ -9,106 +10,64 @@ export interface Onset {
   /** Level before, and at the end of the stretch looked at. */
   readonly before: number;
   readonly after: number;
-  readonly shape: 'step' | 'ramp';
+  /** Mean square that the fit leaves over that of the noise. */
+  readonly misfit: number;
 }
 
 /** Rise of χ² with one parameter that leaves 95 % (from any table). */
 const CHI2_95 = 3.841;
 /** Fewest readings on either side of an onset. */
 const LEAST = 4;
+/** Parameters of the model: level, size, place, pace. */
+const PARAMETERS = 4;
+/** Share of the stretch over which the level after is taken. */
+const END = 0.1;
+/** Share of the change to which no shape is known better (common practice, no source). */
+const SHAPE = 0.005;
 
 /**
- * Level, then either another level or an even change from the level: the least squares of both over every
- * place the change could begin. What fits within χ² of the best is where it may have begun.
+ * A level, then a change of whatever pace, from a step to a ramp: least squares over every place it could
+ * begin. Where the fit lies within χ² of the best it may have begun. What the model misses counts as noise.
  *
  * @param t - times of the readings, rising; @param x - readings, no gaps
  * @param noise - standard deviation of a reading
- * @returns null where there are too few readings
+ * @returns null where there are too few readings, or no level was seen before the change
  */
 export function onset(t: ArrayLike<number>, x: ArrayLike<number>, noise: number): Onset | null {
   const n = t.length;
-  if (n < 2 * LEAST) return null;
-  const fits = [stepFits(x, n), rampFits(t, x, n)] as const;
-  const least = fits.map(({ errors }) => Math.min(...errors.subarray(LEAST, n - LEAST + 1)));
-  const which = least[0]! <= least[1]! ? 0 : 1;
-  const { errors, levels } = fits[which];
-  const limit = least[which]! + CHI2_95 * noise * noise;
-  let best = LEAST;
-  let first = -1;
-  let last = -1;
-  for (let k = LEAST; k <= n - LEAST; k++) {
-    if (errors[k]! < errors[best]!) best = k;
+  if (n < 2 * LEAST + PARAMETERS) return null;
+  const { at, errors, levels } = placeFits(t, x, LEAST);
+  let best = 0;
+  for (let k = 1; k < at.length; k++) if (errors[k]! < errors[best]!) best = k;
+  const variance = Math.max(noise * noise, errors[best]! / (n - PARAMETERS));
+  const after = mean(x, n - Math.max(LEAST, Math.round(END * n)), n);
+  const unknown = n * (SHAPE * (after - levels[best]!)) ** 2;
+  const limit = errors[best]! + CHI2_95 * variance + unknown;
+  let first = best;
+  let last = best;
+  for (let k = 0; k < at.length; k++) {
     if (errors[k]! > limit) continue;
-    if (first < 0) first = k;
-    last = k;
+    first = Math.min(first, k);
+    last = Math.max(last, k);
   }
-  // Row k is the first of the change: it began after row k - 1.
+  if (first === 0) return null;
+  const earliest = rowTime(t, at[first]!, false);
+  const latest = rowTime(t, at[last]!, true);
   return {
-    at: which === 0 ? 0.5 * (t[best - 1]! + t[best]!) : t[best - 1]!,
-    earliest: t[Math.max(0, first - (which === 0 ? 1 : 2))]!,
-    latest: t[Math.min(n - 1, last)]!,
+    at: 0.5 * (earliest + latest),
+    earliest,
+    latest,
     before: levels[best]!,
-    after: mean(x, n - LEAST, n),
-    shape: which === 0 ? 'step' : 'ramp',
+    misfit: errors[best]! / (n - PARAMETERS) / (noise * noise),
+    after,
   };
 }
 
-interface Fits {
-  /** Sum of squares when the change begins at row k. */
-  readonly errors: Float64Array;
-  /** Level before it. */
-  readonly levels: Float64Array;
-}
-
-function stepFits(x: ArrayLike<number>, n: number): Fits {
-  const errors = new Float64Array(n + 1).fill(Infinity);
-  const levels = new Float64Array(n + 1);
-  const mid = mean(x, 0, n);
-  let [before, beforeSquares, all, allSquares] = [0, 0, 0, 0];
-  for (let i = 0; i < n; i++) {
-    const v = x[i]! - mid; // small numbers, so that no digits are lost in the squares
-    all += v;
-    allSquares += v * v;
-  }
-  for (let k = 1; k < n; k++) {
-    const v = x[k - 1]! - mid;
-    before += v;
-    beforeSquares += v * v;
-    const after = all - before;
-    errors[k] =
-      beforeSquares -
-      (before * before) / k +
-      (allSquares - beforeSquares) -
-      (after * after) / (n - k);
-    levels[k] = mid + before / k;
-  }
-  return { errors, levels };
-}
-
-/** x = a + b max(0, t - t_(k-1)): two columns, solved for each k. */
-function rampFits(t: ArrayLike<number>, x: ArrayLike<number>, n: number): Fits {
-  const errors = new Float64Array(n + 1).fill(Infinity);
-  const levels = new Float64Array(n + 1);
-  const mid = mean(x, 0, n);
-  let allSquares = 0;
-  for (let i = 0; i < n; i++) allSquares += (x[i]! - mid) ** 2;
-  for (let k = 1; k < n; k++) {
-    let [su, suu, sux] = [0, 0, 0];
-    for (let i = k; i < n; i++) {
-      const u = t[i]! - t[k - 1]!;
-      su += u;
-      suu += u * u;
-      sux += u * (x[i]! - mid);
-    }
-    // Sum of x - mid is nothing, so the normal equations are short.
-    const determinant = n * suu - su * su;
-    if (!(determinant > 0)) continue;
-    const slope = (n * sux) / determinant;
-    const level = (-su * slope) / n;
-    errors[k] = allSquares - slope * sux;
-    levels[k] = mid + level;
-  }
-  return { errors, levels };
+/** Last row at or before a time, or first after it. */
+function rowTime(t: ArrayLike<number>, time: number, after: boolean): number {
+  let k = 0;
+  while (k < t.length - 1 && t[k + 1]! <= time) k++;
+  return t[after ? Math.min(t.length - 1, k + 1) : k]!;
 }
 
 function mean(x: ArrayLike<number>, from: number, to: number): number {

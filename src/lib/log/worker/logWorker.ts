@@ -2,7 +2,8 @@
 import { LogError } from '../errors';
 import { readFile } from '../readStream';
 import type { Answer, Question, Stop, Talk } from './messages';
-import { LogSession, type Steps } from './session';
+import type { Steps } from './mapped';
+import { LogSession } from './session';
 
 /** The log open now; a new one takes its place only once it is read whole. */
 let session: LogSession | null = null;

@@ -1,7 +1,7 @@
 /** What passes between the page and the thread that holds the log. */
 import type { LogChannel } from '../channels';
 import type { LogFacts, LogNote, LogProblem } from '../errors';
-import type { EventGroup } from '../events';
+import type { EventGroup } from '../groups';
 
 /** One column as read. */
 export interface ColumnCard {

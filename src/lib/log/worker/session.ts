@@ -2,9 +2,8 @@
 import { inSI, LOG_CHANNELS, type LogChannel } from '../channels';
 import { firstAt, plotRows } from '../downSample';
 import { LogError } from '../errors';
-import { findEvents, groupEvents, type LogEvent } from '../events';
 import { guessChannels } from '../guess';
-import { MARK, markReadings, type Marks } from '../marks';
+import { MARK, markReadings } from '../marks';
 import type { Log } from '../reader';
 import { evenTimes, meanAt } from '../resample';
 import { timeAxis, type TimeAxis } from '../timeAxis';
@@ -21,16 +20,9 @@ import type {
   Seen,
   Stretch,
 } from './messages';
-import { AFTERWARDS, couldBe, eventRules, TOGETHER } from './rules';
-
-interface Channel {
-  /** SI, at the rows of the axis. */
-  readonly values: Float64Array;
-  readonly marks: Marks;
-}
-
-/** Long work in steps, so that its thread can tell of them and be stopped between two. */
-export type Steps<T> = Generator<{ readonly done: number; readonly of: number }, T, void>;
+import type { Channel, Searched, Steps } from './mapped';
+import { AFTERWARDS, couldBe } from './rules';
+import { searchedEvents } from './search';
 
 function finished<T>(steps: Steps<T>): T {
   for (;;) {
@@ -44,11 +36,10 @@ const TOLD = 5;
 const SAMPLE = 3;
 
 /** The log's columns as channels on its time. */
-interface Mapped {
+interface Mapped extends Searched {
   readonly axis: TimeAxis;
   /** Rows of the axis that follow a gap in time. */
   readonly gaps: Int32Array;
-  readonly channels: ReadonlyMap<LogChannel, Channel>;
 }
 
 export class LogSession {
@@ -149,32 +140,18 @@ export class LogSession {
     return finished(this.searching());
   }
 
-  /**
-   * Groups in which flow or volts fell; temperatures alone rise in every pull. Rule by rule. At its end
-   * what was mapped last takes the place of what was mapped before.
-   */
+  /** Rule by rule. At its end what was mapped last takes the place of what was mapped before. */
   *searching(): Steps<FoundEvent[]> {
     const mapped = this.next ?? this.current();
-    const { axis, channels } = mapped;
-    const { t } = axis;
-    const usual = (channel: LogChannel) => medianOf(withoutMarks(channels.get(channel)!));
-    const rules = eventRules([...channels.keys()], usual);
-    const found: LogEvent[] = [];
-    for (const [i, rule] of rules.entries()) {
-      const own = channels.get(rule.channel as LogChannel)!;
-      found.push(...findEvents(t, withoutMarks(own), rule));
-      yield { done: i + 1, of: rules.length };
-    }
+    const groups = yield* searchedEvents(mapped);
     [this.mapped, this.next] = [mapped, null];
-    return groupEvents(found, TOGETHER)
-      .filter(({ events }) => events.some(({ kind }) => kind === 'drop'))
-      .map((group) => {
-        const begun = Math.max(...group.events.map(({ latest }) => latest));
-        return {
-          ...group,
-          after: levelsOf(mapped, [{ from: begun + AFTERWARDS[0], to: begun + AFTERWARDS[1] }]),
-        };
-      });
+    return groups.map((group) => {
+      const begun = Math.max(...group.events.map(({ latest }) => latest));
+      return {
+        ...group,
+        after: levelsOf(mapped, [{ from: begun + AFTERWARDS[0], to: begun + AFTERWARDS[1] }]),
+      };
+    });
   }
 
   /**
@@ -233,20 +210,6 @@ function cardOf(channel: LogChannel, { values, marks }: Channel, t: Float64Array
     stuck: marks.stuck.map(({ from, to }) => [t[from]!, t[to]!]),
     wild,
   };
-}
-
-/** Outliers would make an event of themselves. */
-function withoutMarks({ values, marks }: Channel): Float64Array {
-  const clean = values.slice();
-  for (let k = 0; k < clean.length; k++)
-    if (marks.flags[k]! & (MARK.outlier | MARK.beyond)) clean[k] = NaN;
-  return clean;
-}
-
-function medianOf(values: Float64Array): number {
-  const stride = Math.max(1, Math.floor(values.length / 20_000));
-  const some = values.filter((x, k) => k % stride === 0 && Number.isFinite(x)).sort();
-  return some[some.length >> 1] ?? NaN;
 }
 
 function levelOf(
