@@ -173,6 +173,61 @@ describe('an input without its probe', () => {
   });
 });
 
+describe('readings that no divider gives', () => {
+  const [ice, boil] = read({});
+  const judge = (a: number, b: number, circuit = setup) =>
+    verdict(
+      circuit,
+      [
+        { ...ice, shown: a + 273.15 },
+        { ...boil, shown: b + 273.15 },
+      ],
+      true,
+    );
+  // Common practice, no source: -40 (the same in °C and °F) for an open input, 140 or 150 °C for a short.
+  it.each([
+    ['open', -40, -40],
+    ['open', -54.9, -54],
+    ['short', 140, 140],
+    ['short', 149, 150],
+    ['short', 199.9, 200],
+    // A room, a cold day, a warm hand: nothing of an input's end.
+    ['stuck', 32.2, 32.8],
+    ['stuck', 0, 0],
+    ['stuck', 100, 99],
+  ])('%s: %d and %d °C', (alike, a, b) => {
+    const said = judge(a, b);
+    expect(said.alike).toBe(alike);
+    expect(said.explaining).toEqual([]);
+    expect(said.twoThings).toBeNull();
+  });
+  it('readings a few degrees wrong are not alike, nor are swapped ones', () => {
+    expect(judge(4, 108).alike).toBeNull();
+    expect(judge(100, 0).alike).toBeNull();
+    expect(judge(20, 30).alike).toBeNull();
+  });
+  it('a hypothesis that leaves its law drops out and leaves the others', () => {
+    // A bias that suits -40 °C in both would put the ice far below -55 °C.
+    const ids = judge(-40, -40).fitted.map(({ id }) => id);
+    expect(ids).not.toContain('bias');
+    expect(ids).toEqual(expect.arrayContaining(['as-described', 'supply', 'pin', 'leak']));
+  });
+  it('knows the ends of the reader’s table, those of its points before those of its law', () => {
+    expect(judge(-54.9, 100).tableEnds).toEqual(['open', null]);
+    expect(judge(0, 200).tableEnds).toEqual([null, 'short']);
+    const points = [-40, 0, 60, 150].map((t) => ({
+      T: t + 273.15,
+      R: probe.resistance(t + 273.15),
+    }));
+    const table = {
+      ...setup,
+      reader: { ...setup.reader, table: probeOf({ kind: 'table', points }) },
+    };
+    expect(judge(-40, 150, table).tableEnds).toEqual(['open', 'short']);
+    expect(judge(-40, 150).tableEnds).toEqual([null, null]);
+  });
+});
+
 describe('what cannot be judged is refused', () => {
   const [ice, boil] = read({});
   it('one bath, no ±, a reading of an open or a shorted input', () => {

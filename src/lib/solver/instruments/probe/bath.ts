@@ -1,5 +1,5 @@
 /** Readings in baths of known temperature, and the bias resistor they speak for. */
-import { InvalidInputError, OutOfRangeError } from '../../errors';
+import { InvalidInputError } from '../../errors';
 import { parallel } from './divider';
 import { OpenProbeError, ShortedProbeError } from './errors';
 import { sensitivity } from './probe';
@@ -36,15 +36,16 @@ export function requireBath(setup: ReadSetup, readings: readonly BathReading[]):
   }
 }
 
-function requireInTable({ reader }: ReadSetup, shown: number): void {
-  try {
-    reader.table.resistance(shown);
-  } catch (thrown) {
-    const range = thrown instanceof OutOfRangeError ? thrown.facts.range : undefined;
-    if (range && shown > range[1]) throw new ShortedProbeError('reading', shown);
-    if (range && shown < range[0]) throw new OpenProbeError('reading', shown);
-    throw thrown;
-  }
+/**
+ * @throws {@link OpenProbeError} or {@link ShortedProbeError}, with the table's range, for what lies
+ *   outside the reader's table
+ */
+export function requireInTable({ reader }: ReadSetup, shown: number): void {
+  const { range } = reader.table;
+  if (shown > range[1]) throw new ShortedProbeError('reading', shown, range);
+  if (shown < range[0]) throw new OpenProbeError('reading', shown, range);
+  // Refuses what else is outside its law.
+  reader.table.resistance(shown);
 }
 
 /** Resistance from the input to ground in that bath, ohm. */

@@ -68,13 +68,13 @@ const ONE_NUMBER: readonly OneNumber[] = [
 const TRIALS = 90;
 
 /**
- * Fit every hypothesis to the readings; the best first.
+ * Fit every hypothesis to the readings; the best first. One whose law leaves its range is left out.
  *
  * @param setup - the circuit as described: nothing wrong
  * @param readerBiasKnown - the reader's maker states the bias of its table; if not, the table's bias is
  *   what `bias` finds, and a hidden pull-up cannot be told from it
  * @throws {@link InvalidInputError} for fewer than two readings, or a ± that is not above zero
- * @throws {@link OutOfRangeError} for a reading outside the reader's table
+ * @throws {@link OpenProbeError} or {@link ShortedProbeError} for a reading outside the reader's table
  */
 export function fitHypotheses(
   setup: ReadSetup,
@@ -83,11 +83,24 @@ export function fitHypotheses(
 ): FittedHypothesis[] {
   requireBath(setup, readings);
   const list = ONE_NUMBER.filter(({ id }) => id !== 'pull-up' || readerBiasKnown);
+  const asDescribed = { id: 'as-described', value: null, quantity: 'ratio', plusMinus: 0 } as const;
   return [
-    judged(setup, readings, { id: 'as-described', value: null, quantity: 'ratio', plusMinus: 0 }),
-    bias(setup, readings, readerBiasKnown),
-    ...list.map((one) => oneNumber(setup, readings, one)),
-  ].sort((a, b) => a.chiSquare - b.chiSquare);
+    () => judged(setup, readings, asDescribed),
+    () => bias(setup, readings, readerBiasKnown),
+    ...list.map((one) => () => oneNumber(setup, readings, one)),
+  ]
+    .flatMap((fit) => orNull(fit) ?? [])
+    .sort((a, b) => a.chiSquare - b.chiSquare);
+}
+
+/** What no divider gives, or what leaves the table, does not fit; anything but a refusal is a fault. */
+function orNull<T>(work: () => T): T | null {
+  try {
+    return work();
+  } catch (thrown) {
+    if (thrown instanceof SolverError) return null;
+    throw thrown;
+  }
 }
 
 type Found = Pick<FittedHypothesis, 'id' | 'value' | 'quantity' | 'plusMinus'>;
@@ -170,15 +183,8 @@ function oneNumber(
   });
 }
 
-/** A trial that no divider gives, or that leaves the table, does not fit; anything else is a fault. */
-function shownOr(setup: ReadSetup, reading: BathReading): number | null {
-  try {
-    return shownInBath(setup, reading);
-  } catch (thrown) {
-    if (thrown instanceof SolverError) return null;
-    throw thrown;
-  }
-}
+const shownOr = (setup: ReadSetup, reading: BathReading): number | null =>
+  orNull(() => shownInBath(setup, reading));
 
 /** ± of the logarithm of the number, from how the predictions move with it. */
 function logPlusMinus(

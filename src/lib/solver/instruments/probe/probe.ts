@@ -5,6 +5,7 @@ import {
   steinhartHartFit,
   steinhartHartResistance,
   steinhartHartTemperature,
+  THERMISTOR_RANGE,
   type CurvePoint,
   type SteinhartHart,
 } from './steinhartHart';
@@ -23,6 +24,8 @@ export interface Probe {
   resistance(T: number): number;
   /** Temperature at R, K. @throws OutOfRangeError outside the law's range */
   temperature(R: number): number;
+  /** Temperatures its law may be asked for, K. */
+  readonly range: Interval;
   /** Temperatures between which the probe is known by points, K; none for a law by coefficients. */
   readonly span?: Interval;
   /** Set where the law is Steinhart-Hart, stated or fitted. */
@@ -44,6 +47,7 @@ export function probeOf(law: ProbeLaw): Probe {
         law,
         resistance: (T) => betaResistance(law, T),
         temperature: (R) => betaTemperature(law, R),
+        range: THERMISTOR_RANGE.T,
       };
     case 'table': {
       const table = tableLaw(law.points);
@@ -51,6 +55,7 @@ export function probeOf(law: ProbeLaw): Probe {
         law,
         resistance: (T) => table.resistance(T),
         temperature: (R) => table.temperature(R),
+        range: table.range,
         span: table.span,
       };
     }
@@ -75,6 +80,7 @@ function bySteinhartHart(law: ProbeLaw, { A, B, C }: SteinhartHart): Probe {
     law,
     resistance: (T) => steinhartHartResistance(coefficients, T),
     temperature: (R) => steinhartHartTemperature(coefficients, R),
+    range: THERMISTOR_RANGE.T,
     steinhartHart: coefficients,
   };
 }
@@ -82,11 +88,14 @@ function bySteinhartHart(law: ProbeLaw, { A, B, C }: SteinhartHart): Probe {
 /**
  * Share of its resistance that the probe loses per kelvin at `T`, 1/K; positive.
  *
- * By central difference over a tenth of a kelvin; its error is some 1e-6 of the value.
+ * By central difference over a tenth of a kelvin; its error is some 1e-6 of the value. At an end of the
+ * law's range that tenth lies inside it.
  */
 export function sensitivity(probe: Probe, T: number): number {
-  const warm = probe.resistance(T + HALF_STEP);
-  const cold = probe.resistance(T - HALF_STEP);
+  const [low, high] = probe.range;
+  const middle = Math.min(Math.max(T, low + HALF_STEP), high - HALF_STEP);
+  const warm = probe.resistance(middle + HALF_STEP);
+  const cold = probe.resistance(middle - HALF_STEP);
   return Math.log(cold / warm) / (2 * HALF_STEP);
 }
 

@@ -12,6 +12,8 @@ export interface TableLaw {
   resistance(T: number): number;
   /** First and last temperature of the table, K. */
   readonly span: Interval;
+  /** Temperatures it may be asked for, K. */
+  readonly range: Interval;
 }
 
 /**
@@ -47,6 +49,7 @@ export function tableLaw(points: readonly CurvePoint[]): TableLaw {
 
   return {
     span,
+    range,
     temperature(R) {
       const T = 1 / inverseAt(Math.log(R));
       requireRange(T);

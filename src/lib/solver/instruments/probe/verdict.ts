@@ -21,6 +21,9 @@ export interface TwoThings {
 /** What an input without its probe reads: nothing below it, or nothing but a wire. */
 export type InputEnd = 'open' | 'short';
 
+/** What two readings nearly the same speak of: an end of the reader, or no difference seen at all. */
+export type Alike = InputEnd | 'stuck';
+
 export interface Verdict {
   /** All hypotheses, best first. */
   readonly fitted: readonly FittedHypothesis[];
@@ -32,12 +35,20 @@ export interface Verdict {
   readonly otherTableBeta: number | null;
   /** Readings so far from their baths that the input looks open or shorted there. */
   readonly ends: readonly (InputEnd | null)[];
+  /** Set where both readings are nearly the same: then nothing explains them. */
+  readonly alike: Alike | null;
+  /** Readings within their ± of an end of the reader's table. */
+  readonly tableEnds: readonly (InputEnd | null)[];
 }
 
 /** A bias further from the one described than this factor was hardly fitted by anyone. */
 const FITTED_FACTOR = 5;
 /** More than this in a pin, ohm, is an open plug. */
 const PIN_MOST = 500;
+/** Readings that differ by less than this share of what their baths do are alike; common practice. */
+const ALIKE_SHARE = 0.05;
+/** Alike and this factor beyond both baths, no bath was near them: an end of the input. */
+const ALIKE_FACTOR = 2;
 
 /**
  * Judge two baths.
@@ -49,26 +60,51 @@ export function verdict(
   readerBiasKnown: boolean,
 ): Verdict {
   const fitted = fitHypotheses(setup, readings, readerBiasKnown);
+  const alike = alikeAt(setup, readings);
   const explaining = fitted
-    .filter((one) => one.explains)
+    .filter((one) => one.explains && alike === null)
     // A circuit with nothing wrong needs no other explanation.
     .sort((a, b) => Number(b.id === 'as-described') - Number(a.id === 'as-described'));
   return {
     fitted,
     explaining,
-    twoThings: explaining.length > 0 ? null : twoThings(setup, readings),
+    twoThings: explaining.length > 0 || alike ? null : twoThings(setup, readings),
     otherTableBeta: otherTableBeta(setup, readings),
     ends: readings.map((reading) => inputEnd(setup, reading)),
+    alike,
+    tableEnds: readings.map((reading) => tableEnd(setup, reading)),
   };
 }
+
+/** Believed over true resistance: 1 where the reading is right. */
+const overTrue = (setup: ReadSetup, reading: BathReading): number =>
+  setup.reader.table.resistance(reading.shown) / inBath(setup, reading);
 
 /**
  * What one reading looks like: the reader takes the probe to have more, or less, than any bias that
  * someone could have fitted would make of it.
  */
 function inputEnd(setup: ReadSetup, reading: BathReading): InputEnd | null {
-  const ratio = setup.reader.table.resistance(reading.shown) / inBath(setup, reading);
+  const ratio = overTrue(setup, reading);
   return ratio > FITTED_FACTOR ? 'open' : ratio < 1 / FITTED_FACTOR ? 'short' : null;
+}
+
+function alikeAt(setup: ReadSetup, readings: readonly [BathReading, BathReading]): Alike | null {
+  const [one, other] = readings;
+  const differ = Math.abs(one.shown - other.shown);
+  const enough = ALIKE_SHARE * Math.abs(one.T - other.T);
+  if (differ > Math.max(enough, one.plusMinus + other.plusMinus)) return null;
+  const ratios = readings.map((reading) => overTrue(setup, reading));
+  if (ratios.every((ratio) => ratio > ALIKE_FACTOR)) return 'open';
+  return ratios.every((ratio) => ratio < 1 / ALIKE_FACTOR) ? 'short' : 'stuck';
+}
+
+/** A table of points may be continued a little, but its maker's ends are where a reader stops. */
+function tableEnd({ reader }: ReadSetup, { shown, plusMinus }: BathReading): InputEnd | null {
+  const { law, range, span } = reader.table;
+  const [low, high] = law.kind === 'table' && span ? span : range;
+  const near = (end: number) => Math.abs(shown - end) <= plusMinus;
+  return near(low) ? 'open' : near(high) ? 'short' : null;
 }
 
 function twoThings(
@@ -104,6 +140,10 @@ function otherTableBeta(
   const [low, high] = BETA_RANGE.beta;
   return beta >= low && beta <= high ? beta : null;
 }
+
+/** A bias that is off, alone, explains the readings; a pull-up to the same supply is one, too. */
+export const biasExplains = ({ explaining }: Verdict): boolean =>
+  explaining.some(({ id }) => id === 'as-described' || id === 'bias' || id === 'pull-up');
 
 /** Share by which a probe measured in a bath is off its curve; null where it was not measured. */
 export function probeOff({ probe }: ReadSetup, { T, ohms }: BathReading): number | null {
