@@ -18,11 +18,22 @@ export interface ErrorPoint {
   readonly error: number;
 }
 
+export interface ShownAt {
+  /** True temperature, K. */
+  readonly T: number;
+  /** What the reader shows, K. */
+  readonly shown: number;
+}
+
 /** Error of one circuit over a range, as a function of its bias resistor alone. */
 export interface RangeError {
-  /** Shown less true over the range, K; points where the reader shows nothing are left out. */
+  /** What the reader shows over the range, K; points where it shows nothing are left out. */
+  shown(bias: number): ShownAt[];
+  /** Shown less true at the same points, K. */
   curve(bias: number): ErrorPoint[];
-  /** The error at every point for two biases, the lower first, K. */
+  /** What is shown at every point with two biases, the lower first, K. */
+  shownBetween(low: number, high: number): (readonly [T: number, low: number, high: number])[];
+  /** The error at the same points, K. */
   between(low: number, high: number): (readonly [T: number, low: number, high: number])[];
   /** Largest magnitude of the error over the range, K; Infinity where the reader shows nothing. */
   worst(bias: number): number;
@@ -41,38 +52,41 @@ export function rangeError(setup: ReadSetup, from: number, to: number): RangeErr
   }
   const points = spaced(from, to, POINTS).map((T) => ({ T, R: setup.probe.resistance(T) }));
   const { reader } = setup;
-  const errorAt = (circuit: ReadSetup, T: number, R: number): number =>
-    reader.table.temperature(resistanceFromRatio(ratioSeen(circuit, R), reader.bias)) - T;
+  const shownAt = (circuit: ReadSetup, R: number): number =>
+    reader.table.temperature(resistanceFromRatio(ratioSeen(circuit, R), reader.bias));
 
   const worst = (bias: number) => {
     const circuit = withBias(setup, bias);
     let most = 0;
     for (const { T, R } of points) {
-      const error = orNull(() => errorAt(circuit, T, R));
-      if (error === null) return Infinity;
-      most = Math.max(most, Math.abs(error));
+      const shown = orNull(() => shownAt(circuit, R));
+      if (shown === null) return Infinity;
+      most = Math.max(most, Math.abs(shown - T));
     }
     return most;
   };
-  const curve = (bias: number) => {
+  const shown = (bias: number) => {
     const circuit = withBias(setup, bias);
     return points.flatMap(({ T, R }) => {
-      const error = orNull(() => errorAt(circuit, T, R));
-      return error === null ? [] : [{ T, error }];
+      const at = orNull(() => shownAt(circuit, R));
+      return at === null ? [] : [{ T, shown: at }];
+    });
+  };
+  const shownBetween = (low: number, high: number) => {
+    const upper = new Map(shown(high).map((point) => [point.T, point.shown]));
+    return shown(low).flatMap((point) => {
+      const other = upper.get(point.T);
+      return other === undefined ? [] : [[point.T, point.shown, other] as const];
     });
   };
   return {
     worst,
     // The reading rises with the bias at every temperature, so the largest error lies at an end.
     worstBetween: (low, high) => Math.max(worst(low), worst(high)),
-    curve,
-    between(low, high) {
-      const upper = new Map(curve(high).map(({ T, error }) => [T, error]));
-      return curve(low).flatMap(({ T, error }) => {
-        const other = upper.get(T);
-        return other === undefined ? [] : [[T, error, other] as const];
-      });
-    },
+    shown,
+    curve: (bias) => shown(bias).map((point) => ({ T: point.T, error: point.shown - point.T })),
+    shownBetween,
+    between: (low, high) => shownBetween(low, high).map(([T, a, b]) => [T, a - T, b - T] as const),
   };
 }
 
@@ -101,6 +115,12 @@ export function bestBias(error: RangeError, present: number): number {
   };
   return Math.exp(maximum(score, centre - span, centre + span, 1e-10).x);
 }
+
+/** Readings as points of a plot of what is shown: true temperature, shown, ±; K. */
+export const shownSpots = (
+  readings: readonly BathReading[],
+): (readonly [T: number, shown: number, plusMinus: number])[] =>
+  readings.map(({ T, shown, plusMinus }) => [T, shown, plusMinus] as const);
 
 /** Readings as points of an error plot: true temperature, shown less true, ±; K. */
 export const errorSpots = (
