@@ -24,9 +24,7 @@ export const content: ContentOf = (side) => {
     return {
       results: noResults('the probe as described cannot be'),
       lines: [],
-      findings: [
-        { code: study.problem.code, level: 'act', sentence: say`${study.problem.message}` },
-      ],
+      findings: [{ code: study.problem.code, level: 'act', sentence: study.sentence }],
     };
   }
   return {

@@ -1,7 +1,8 @@
 /** What the two baths mean, in plain words. */
 import { pullUpBehind, type FittedHypothesis } from '$lib/solver/instruments/probe/hypotheses';
-import { probeOff, type InputEnd } from '$lib/solver/instruments/probe/verdict';
+import { probeOff } from '$lib/solver/instruments/probe/verdict';
 import { q, say, type Finding } from '../types';
+import { alikeFinding, endFinding } from './endFindings';
 import { coarseness, lotFindings } from './otherFindings';
 import type { Study } from './study';
 import { trimFindings } from './trimFindings';
@@ -26,6 +27,7 @@ function bathFindings(study: Study): Finding[] {
   const { job, verdict } = study;
   if (!verdict) return [wanted(study)];
   const { explaining } = verdict;
+  if (verdict.alike) return [alikeFinding(study, verdict, verdict.alike)];
   const [first, ...others] = explaining;
   if (!first) return unexplained(study);
   if (first.id === 'as-described') {
@@ -109,25 +111,6 @@ function alternatives(
   return found;
 }
 
-const END: Readonly<Record<InputEnd, string>> = {
-  open: 'an open input: a plug that is off, a broken lead, a pin that does not touch. Ohm the probe through its plug, and wiggle the lead',
-  short:
-    'a shorted input: a chafed lead, water in the plug, two pins that touch. Unplug the probe; if the reading stays, it is the lead',
-};
-
-/** Both baths the same way, or one alone; each the other's way is baths mixed up. */
-function endFinding({ job, verdict }: Study): Finding | null {
-  const [ice, boil] = verdict!.ends;
-  const end = ice ?? boil;
-  if (!end || (ice && boil && ice !== boil)) return null;
-  const shown = ice ? job.ice!.shown : job.boil!.shown;
-  return {
-    code: `input-${end}`,
-    level: 'act',
-    sentence: say`${q(shown, 'temperature')} ${ice ? 'in ice' : 'at the boil'} is far from anything a bias can do to this probe. It looks like ${END[end]}. Then read both baths again.`,
-  };
-}
-
 function unexplained(study: Study): Finding[] {
   const { job, verdict, setup } = study;
   const { twoThings, otherTableBeta } = verdict!;
@@ -148,7 +131,7 @@ function unexplained(study: Study): Finding[] {
       level: 'act',
       sentence: otherTableBeta
         ? say`No resistor explains both readings: ${q(job.ice!.shown, 'temperature')} in ice and ${q(job.boil!.shown, 'temperature')} at the boil. They are what the table of another probe would show, one with a Beta of ${q(otherTableBeta, 'beta')}; or this probe is bad. Do not trim: measure its ohms in both baths.`
-        : say`No resistor explains both readings: ${q(job.ice!.shown, 'temperature')} in ice and ${q(job.boil!.shown, 'temperature')} at the boil. Look at the probe, its plug and which bath was which.`,
+        : say`No resistor explains both readings: ${q(job.ice!.shown, 'temperature')} in ice and ${q(job.boil!.shown, 'temperature')} at the boil. Do not trim: look at the probe, its plug and which bath was which.`,
     },
   ];
 }

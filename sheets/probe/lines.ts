@@ -16,6 +16,7 @@ import { biasLines } from './biasLines';
 import { circuitLines } from './circuitLines';
 import { resistanceLine } from './curveLines';
 import type { Study } from './study';
+import { tried } from './tried';
 
 export function lines(study: Study): Line[] {
   const { job } = study;
@@ -80,8 +81,8 @@ function trimLines({ trim, setup, job }: Study, R_ice: number, R_boil: number): 
         why: 'If the trim is right these are the ohms of the probe’s own table.',
       },
     );
-    return [
-      believed,
+    // A bath outside the range that counts may lie where the reader shows nothing.
+    const shows = tried(() =>
       formulaLine(
         readerShows(job.setup.reader.table),
         { R: believed.value },
@@ -91,7 +92,8 @@ function trimLines({ trim, setup, job }: Study, R_ice: number, R_boil: number): 
           why: 'Check it in the same two baths after soldering.',
         },
       ),
-    ];
+    );
+    return shows.ok ? [believed, shows.value] : [believed];
   };
   return [
     network,

@@ -1,7 +1,6 @@
 /** How finely the circuit reads; which probe of a lot to reject. */
 import { ICE_POINT } from '$lib/solver/instruments/probe/boilPoint';
-import { degreesPerCount, fullScale, parallel } from '$lib/solver/instruments/probe/divider';
-import { sensitivity } from '$lib/solver/instruments/probe/probe';
+import { countStep } from '$lib/solver/instruments/probe/fineness';
 import { q, say, type Finding } from '../types';
 import type { Lot, Study } from './study';
 
@@ -9,15 +8,8 @@ import type { Lot, Study } from './study';
 const COARSE = 1 / 1.8;
 
 export function coarseness({ job, setup, trim }: Study): Finding[] {
-  const { probe, divider } = job.setup;
-  const R_b = trim?.bias ?? setup?.divider.bias ?? divider.bias;
-  const step = (T: number) =>
-    degreesPerCount({
-      R: parallel(probe.resistance(T), divider.input),
-      R_b,
-      alpha: sensitivity(probe, T),
-      n: fullScale(divider.bits),
-    });
+  const R_b = trim?.bias ?? setup?.divider.bias ?? job.setup.divider.bias;
+  const step = (T: number) => countStep(job.setup, R_b, T);
   const boil = step(job.boilPoint);
   const ice = step(ICE_POINT);
   return [

@@ -10,6 +10,8 @@ export interface CircuitPicture {
   readonly bias: number;
   /** Null where nothing is to be soldered. */
   readonly trim: { readonly network: Network; readonly placement: Placement } | null;
+  /** The network is of resistors that nobody said are there. */
+  readonly example: boolean;
   /** Bias as it works then, ohm. */
   readonly working: number;
   /** Probe in ice and at the boil, ohm. */
@@ -19,12 +21,13 @@ export interface CircuitPicture {
   readonly bits: number;
 }
 
-export function circuitPicture({ job, trim }: Study): CircuitPicture {
+export function circuitPicture({ job, trim, stockAssumed }: Study): CircuitPicture {
   const { divider, probe } = job.setup;
   return {
     supply: divider.supply,
     bias: divider.bias,
     trim: trim && { network: trim.network, placement: trim.placement },
+    example: stockAssumed,
     working: trim?.bias ?? divider.bias,
     ice: job.ice?.ohms ?? probe.resistance(273.15),
     boil: job.boil?.ohms ?? probe.resistance(job.boilPoint),

@@ -1,14 +1,12 @@
 /** Results of the probe: what to solder, the error before and after, how fine and how sure it reads. */
-import { degreesPerCount, fullScale, parallel } from '$lib/solver/instruments/probe/divider';
-import { sensitivity } from '$lib/solver/instruments/probe/probe';
+import { ICE_POINT } from '$lib/solver/instruments/probe/boilPoint';
+import { countStep } from '$lib/solver/instruments/probe/fineness';
 import { worstCase } from '$lib/solver/instruments/probe/worstCase';
 import { stateWithin } from '$lib/solver/feed/dropAdvice';
 import type { Result } from '../types';
+import { misfitUnknown, NO_TRIM, unknown } from './reasons';
 import type { Study } from './study';
-
-const NO_BATHS = 'both baths are needed';
-const UNEXPLAINED = 'nothing single explains the readings';
-const NOT_NEEDED = 'no trim is needed';
+import { tried } from './tried';
 
 /** The same rows where nothing can be said. */
 export const noResults = (absent: string): Result[] =>
@@ -32,10 +30,12 @@ export const noResults = (absent: string): Result[] =>
   ).map(([id, name, symbol, quantity]) => ({ id, name, symbol, value: null, absent, quantity }));
 
 export function results(study: Study): Result[] {
-  const { job, verdict, leading, trims, trim, goodEnough } = study;
-  const found = trims?.ok ? trims.value : null;
-  const absent = !verdict ? NO_BATHS : found ? NOT_NEEDED : UNEXPLAINED;
-  const known = verdict || job.readerBiasKnown ? found : null;
+  const { job, verdict, leading, trims, trim, noTrim, goodEnough, stockAssumed } = study;
+  const known = trims?.ok && (verdict || job.readerBiasKnown) ? trims.value : null;
+  const absent = unknown(study);
+  const absentTrim = known && noTrim ? NO_TRIM[noTrim] : absent;
+  const mended = noTrim !== 'repair' && noTrim !== 'bias-cannot';
+  const example = trim && stockAssumed ? ', of the example list; enter yours' : '';
   const within = (error: number | null) =>
     error === null ? {} : { state: stateWithin(error, goodEnough) };
   const before = known?.present ?? null;
@@ -43,10 +43,10 @@ export function results(study: Study): Result[] {
   return [
     {
       id: 'trim',
-      name: trim ? 'Trim to solder, whole network' : 'Trim to solder',
+      name: trim ? `Trim to solder, whole network${example}` : 'Trim to solder',
       symbol: 'R_n',
       value: trim?.R ?? null,
-      absent: known ? NOT_NEEDED : absent,
+      absent: absentTrim,
       quantity: 'resistance',
     },
     {
@@ -61,10 +61,10 @@ export function results(study: Study): Result[] {
     },
     {
       id: 'error-after',
-      name: 'Largest error over the range, trimmed',
+      name: `Largest error over the range, trimmed${example}`,
       symbol: '\\Delta T_1',
       value: after,
-      absent: known ? NOT_NEEDED : absent,
+      absent: absentTrim,
       quantity: 'temperatureDifference',
       better: 'lower',
       ...within(after),
@@ -74,7 +74,7 @@ export function results(study: Study): Result[] {
       name: 'The same with every resistor at the end of its ±',
       symbol: '\\Delta T_2',
       value: trim?.worstWithTolerance ?? null,
-      absent: known ? NOT_NEEDED : absent,
+      absent: absentTrim,
       quantity: 'temperatureDifference',
       better: 'lower',
     },
@@ -82,8 +82,9 @@ export function results(study: Study): Result[] {
       id: 'bias-wanted',
       name: 'Bias that the reader wants',
       symbol: 'R_b',
-      value: known?.target ?? null,
-      absent,
+      // Past a fault, the best bias is only what hides it best.
+      value: mended ? (known?.target ?? null) : null,
+      absent: mended ? absent : absentTrim,
       quantity: 'resistance',
     },
     {
@@ -91,7 +92,7 @@ export function results(study: Study): Result[] {
       name: 'Misfit of the leading explanation, squares over both baths',
       symbol: '\\chi^2',
       value: leading?.chiSquare ?? null,
-      absent: verdict ? UNEXPLAINED : NO_BATHS,
+      absent: misfitUnknown(study),
       quantity: 'ratio',
       better: 'lower',
     },
@@ -110,22 +111,18 @@ export function results(study: Study): Result[] {
 function fineness({ job, setup, trim }: Study): Result[] {
   const { divider, probe } = job.setup;
   const R_b = trim?.bias ?? setup?.divider.bias ?? divider.bias;
-  const at = (T: number) =>
-    degreesPerCount({
-      R: parallel(probe.resistance(T), divider.input),
-      R_b,
-      alpha: sensitivity(probe, T),
-      n: fullScale(divider.bits),
-    });
+  const at = (T: number) => countStep(job.setup, R_b, T);
   // Of a sound circuit: its own tolerances, the table made for its bias.
   const sound = { ...job.setup, reader: { table: probe, bias: divider.bias } };
-  const band = divider.input === Infinity ? worstCase(sound, job.tolerances, job.boilPoint) : null;
+  // A count at an end of the converter shows nothing, and has no band.
+  const worst = tried(() => worstCase(sound, job.tolerances, job.boilPoint));
+  const band = divider.input === Infinity && worst.ok ? worst.value : null;
   return [
     {
       id: 'count-ice',
       name: 'One count in ice',
       symbol: '\\Delta T_n',
-      value: at(273.15),
+      value: at(ICE_POINT),
       quantity: 'temperatureDifference',
       better: 'lower',
     },

@@ -14,8 +14,9 @@ export interface TrimRow {
 }
 
 /** Best networks of one, two and three resistors; empty where no trim is to be thought of. */
-export function trimRows({ trims, trim, verdict, job }: Study): TrimRow[] {
+export function trimRows({ trims, trim, noTrim, verdict, job }: Study): TrimRow[] {
   if (!trims?.ok || (!verdict && !job.readerBiasKnown)) return [];
+  if (noTrim === 'repair' || noTrim === 'bias-cannot') return [];
   const row = (one: Trim): TrimRow => ({
     key: `${one.network.form} ${one.network.parts.join(' ')}`,
     words: networkWords(one.network),

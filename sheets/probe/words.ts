@@ -19,15 +19,17 @@ export const PLACEMENT: Readonly<Record<Placement, string>> = {
   instead: 'in place of the bias resistor',
 };
 
+const IN_SERIES = ' in series';
+
 /** Between the parts of each form, and round them. */
 const JOINED: Readonly<Record<Form, readonly string[]>> = {
   a: ['', ''],
-  'a+b': ['', ' + ', ' in series'],
+  'a+b': ['', ' + ', IN_SERIES],
   'a|b': ['', ' and ', ' side by side'],
-  'a+b+c': ['', ' + ', ' + ', ' in series'],
+  'a+b+c': ['', ' + ', ' + ', IN_SERIES],
   'a|b|c': ['', ', ', ' and ', ' side by side'],
-  '(a+b)|c': ['', ' + ', ' in series, with ', ' across both'],
-  '(a|b)+c': ['', ' and ', ' side by side, then ', ' in series'],
+  '(a+b)|c': ['', ' + ', ' in series, with ', ' beside both'],
+  '(a|b)+c': ['', ' and ', ' side by side, then ', IN_SERIES],
 };
 
 /** A network as one would call it across a bench. */
@@ -38,6 +40,18 @@ export const networkWords = ({ form, parts }: Network): Sentence => {
     .concat(joined[parts.length]!)
     .filter((part) => part !== '');
 };
+
+/** A network and where it goes, each word once: parts in series are in series with the bias, too. */
+export function solderedWords(network: Network, placement: Placement): Sentence {
+  const words = networkWords(network);
+  const last = words[words.length - 1];
+  const joined =
+    placement === 'in-series' && typeof last === 'string' && last.endsWith(IN_SERIES)
+      ? [...words.slice(0, -1), last.slice(0, -IN_SERIES.length)].filter((part) => part !== '')
+      : words;
+  const comma = network.parts.length > 1 && joined === words ? ',' : '';
+  return [...joined, `${comma} ${PLACEMENT[placement]}`];
+}
 
 /** The number behind a hypothesis, in its own words. */
 export function hypothesisNumber(

@@ -69,6 +69,11 @@ const DECIDED: Readonly<Record<string, Decision>> = {
   'log: curves': excused('the log itself: readings as they were taken'),
   'loop-balance: Why it settles there': of('balance', 'entering', 'leaving'),
   'loop-balance: Where the heat comes from': of('balance', 'charge', 'engineSoak', 'pump'),
+  'probe: Degrees per count': { own: 'tolerances of the resistors', code: 'countStepsBetween' },
+  'probe: Reading against true temperature': {
+    own: 'tolerances of the resistors',
+    code: 'shownBetween',
+  },
   'probe: Error over the range': { own: 'tolerances of the resistors', code: 'presentBand' },
   'pump-and-restriction: Where the head goes': of('headShares', 'suction', 'back'),
   'pump-and-restriction: {worst.title}': of('headShares', 'run friction', 'run fittings'),

@@ -52,7 +52,7 @@ export const probeTrim: FieldGroup = {
       standing: 'from memory',
       minRows: 0,
       maxRows: 60,
-      ask: 'Used where those on hand are chosen; 4.7k is understood. No number: enough of them.',
+      ask: 'Used where those on hand are chosen; 4.7k is understood. No number: enough of them. The rows given are an invented example.',
     },
     {
       kind: 'quantity',
