@@ -26,6 +26,15 @@ describe('cells', () => {
     ['line ends of an old machine', 'Time (s),Tank (°F)\r0,100.5\r1,101\r'],
     ['blanks around cells', 'Time (s) , Tank (°F)\n 0 , 100.5 \n 1 , 101 \n'],
     ['lines of remarks above', 'Recorded on a Tuesday\n\nTime (s),Tank (°F)\n0,100.5\n1,101\n'],
+    [
+      'names and values above',
+      'Device,Logger X\nSample rate (Hz),10\nTime (s),Tank (°F)\n0,100.5\n1,101\n',
+    ],
+    ['a name and a number above', 'Serial,123\nTime (s),Tank (°F)\n0,100.5\n1,101\n'],
+    ['numbers above', 'Channels,2\n12,3\n\nTime (s),Tank (°F)\n0,100.5\n1,101\n'],
+    ['remarks with numbers', '# rate, 10\n// 7, 8\n;\nTime (s),Tank (°F)\n0,100.5\n1,101\n'],
+    ['the mark of a remark before the names', '# Time (s),Tank (°F)\n0,100.5\n1,101\n'],
+    ['a stamp above', 'Started,2031-03-01 08:00:00\nTime,Tank\ns,°F\n0,100.5\n1,101\n'],
     ['units in a second row', 'Time,Tank\ns,°F\n0,100.5\n1,101\n'],
     ['units in brackets in a second row', 'Time,Tank\n[s],[degF]\n0,100.5\n1,101\n'],
   ])('%s', (_name, text) => {
@@ -37,6 +46,29 @@ describe('cells', () => {
       [0, 1],
       [100.5, 101],
     ]);
+  });
+
+  it.each([
+    ['narrow', 12, ''],
+    ['filled up with empty cells, as a spreadsheet writes them', 40, ',,,'],
+  ])('more lines above than rows below, %s', (_name, length, fill) => {
+    const above = Array.from({ length }, (_, k) => `Setting ${k} (Hz),${k}${fill}\n`).join('');
+    const log = read(
+      `${above}\nTime,Tank,Flow,Volts,Note\ns,°F,gpm,V,\n0,100,8,13.5,\n1,101,,13.5,on\n2,102,8,13.6,\n`,
+    );
+    expect(names(log)).toEqual(['Time', 'Tank', 'Flow', 'Volts', 'Note']);
+    expect(units(log)).toEqual(['s', '°F', 'gpm', 'V', '']);
+    expect(values(log).slice(0, 3)).toEqual([
+      [0, 1, 2],
+      [100, 101, 102],
+      [8, NaN, 8],
+    ]);
+  });
+
+  it('a stamp and a remark between names and numbers', () => {
+    const log = read('Time (s),Tank,Flow\n# begun, at 8\n\n0,100,8\n1,101,8\n');
+    expect(names(log)).toEqual(['Time', 'Tank', 'Flow']);
+    expect(log.rows).toBe(2);
   });
 
   it('a line end and a delimiter within quotes', () => {
@@ -205,6 +237,7 @@ describe('what cannot be read', () => {
     ['nothing', 'empty', ''],
     ['blank lines', 'empty', '\n \n\n'],
     ['no heading', 'no-header', '0,100\n1,101\n2,102\n'],
+    ['lines above, no heading', 'no-header', 'Serial,123\n\n0,100,8\n1,101,8\n2,102,8\n'],
     ['one row', 'one-row', 'Time,Tank\n0,100\n'],
     ['a heading alone', 'one-row', 'Time,Tank\n'],
     ['all gaps', 'no-numbers', 'Time,Tank,Flow\n0,,\n1,,\n2,,\n'],

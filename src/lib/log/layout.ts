@@ -1,10 +1,10 @@
 /** How a log is laid out: what parts its cells, its decimal mark, which row names the columns. */
 import Papa from 'papaparse';
 import { LogError } from './errors';
-import { heading, type Heading } from './header';
+import type { Heading } from './header';
+import { headOf } from './headRows';
 import { LIMITS } from './limits';
-import { cellNumber, clockSeconds, dateSeconds, timeFormOf, type TimeForm } from './number';
-import { isAnyUnit } from './units';
+import type { TimeForm } from './number';
 
 export interface Layout {
   readonly delimiter: ',' | ';' | '\t';
@@ -26,7 +26,7 @@ export interface LayoutChoice {
 
 const DELIMITERS = [',', ';', '\t'] as const;
 /** Rows looked at. */
-const LOOK_ROWS = 60;
+const LOOK_ROWS = 200;
 
 /**
  * Lay out a log by its first rows.
@@ -59,19 +59,27 @@ export function layoutOf(head: string, choice: LayoutChoice = {}): Layout {
       { value: width, limit: LIMITS.columns },
     );
   const decimalComma = commaDecimals(rows);
-  return { delimiter, decimalComma, newline, ...headOf(rows, width, decimalComma, choice) };
+  return {
+    delimiter,
+    decimalComma,
+    newline,
+    ...headOf(rows, width, decimalComma, choice.withoutHeader ?? false),
+  };
 }
 
-/** The width that most rows have; 1 where they differ too much to be a table. */
+/**
+ * The width of the rows that hold most of the cells, however many narrow lines stand above them; 1 where no
+ * row has two cells.
+ */
 function widthOf(rows: readonly (readonly string[])[]): number {
-  const counts = new Map<number, number>();
+  const cells = new Map<number, number>();
   for (const row of rows) {
     if (row.length > 1 && row.some((cell) => cell.trim() !== ''))
-      counts.set(row.length, (counts.get(row.length) ?? 0) + 1);
+      cells.set(row.length, (cells.get(row.length) ?? 0) + row.length - 1);
   }
   let best = 1;
   let most = 0;
-  for (const [width, count] of counts) {
+  for (const [width, count] of cells) {
     if (count > most || (count === most && width > best)) [best, most] = [width, count];
   }
   return best;
@@ -89,80 +97,4 @@ function commaDecimals(rows: readonly (readonly string[])[]): boolean {
     else if (WITH_POINT.test(cell)) points++;
   }
   return commas > points;
-}
-/** Which rows name and which count. */
-function headOf(
-  rows: readonly (readonly string[])[],
-  width: number,
-  decimalComma: boolean,
-  { withoutHeader }: LayoutChoice,
-): Omit<Layout, 'delimiter' | 'decimalComma' | 'newline'> {
-  const reads = (cell: string) =>
-    Number.isFinite(cellNumber(cell, decimalComma)) ||
-    Number.isFinite(clockSeconds(cell)) ||
-    Number.isFinite(dateSeconds(cell));
-  const isData = (row: readonly string[]) => {
-    const filled = row.filter((cell) => cell.trim() !== '');
-    return row.length > 1 && filled.length > 0 && 2 * filled.filter(reads).length >= filled.length;
-  };
-  const isNames = (row: readonly string[]) =>
-    row.length > 1 && row.filter((cell) => cell.trim() !== '' && !reads(cell)).length >= 2;
-  const first = rows.findIndex(isData);
-  if (first < 0) {
-    if (rows.some(isNames))
-      throw new LogError('one-row', 'There are names of columns but no row of numbers below them.');
-    throw new LogError('no-numbers', 'No row of numbers found in this file.');
-  }
-  const above = rows.slice(0, first).filter((row) => row.some((cell) => cell.trim() !== ''));
-  const units = above.at(-1);
-  const unitRow =
-    units !== undefined && above.length > 1 && isNames(above.at(-2)!) && looksLikeUnits(units);
-  const names = unitRow ? above.at(-2)! : above.at(-1);
-  if (!names || !isNames(names)) {
-    if (!withoutHeader)
-      throw new LogError(
-        'no-header',
-        'The first row holds numbers, not names. Put a row with the names of the columns on top, or read on with Column 1, Column 2, …',
-        { row: first + 1 },
-      );
-    return {
-      skip: first,
-      headings: Array.from({ length: width }, (_, j) => heading(`Column ${j + 1}`, '')),
-      repeats: [],
-      forms: formsOf(rows.slice(first), width, decimalComma),
-    };
-  }
-  const count = Math.max(names.length, width);
-  const headings = Array.from({ length: count }, (_, j) =>
-    heading(names[j]?.trim() || `Column ${j + 1}`, unitRow ? (units[j] ?? '') : ''),
-  );
-  return {
-    skip: first,
-    headings,
-    repeats: unitRow ? [names, units] : [names],
-    forms: formsOf(rows.slice(first), count, decimalComma),
-  };
-}
-
-/** Most of its cells are units, a stroke or nothing. */
-function looksLikeUnits(row: readonly string[]): boolean {
-  const plain = (cell: string) => cell.trim().replace(/^[([{]\s*(.*?)\s*[)\]}]$/, '$1');
-  const filled = row.map(plain).filter((cell) => cell !== '');
-  return (
-    filled.length > 0 &&
-    2 * filled.filter((c) => isAnyUnit(c) || c.length <= 2).length >= filled.length
-  );
-}
-
-function formsOf(
-  rows: readonly (readonly string[])[],
-  width: number,
-  decimalComma: boolean,
-): (TimeForm | null)[] {
-  return Array.from({ length: width }, (_, j) =>
-    timeFormOf(
-      rows.map((row) => row[j] ?? ''),
-      decimalComma,
-    ),
-  );
 }
