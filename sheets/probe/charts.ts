@@ -127,6 +127,8 @@ export function countChart(study: Study): Chart | null {
   return {
     x: TRUE,
     y: { name: 'One count', quantity: 'temperatureDifference', zero: true },
-    ...made.value,
+    curves: made.value.curves,
+    // Tolerances are taken round a circuit that is known, not round the one described.
+    bands: trims?.ok ? made.value.bands : [],
   };
 }

@@ -212,6 +212,7 @@ describe('plots over the range', () => {
     const after = chart.curves!.find(({ id }) => id === 'after')!.points;
     expect(after[0]![1]).toBeCloseTo(result(j, 'count-ice').value!, 9);
     expect(countChart(study(job()))!.curves).toHaveLength(1);
+    expect(countChart(study(baths('90', '91')))!.bands).toEqual([]);
     for (const { points } of chart.bands!) {
       for (const [, low, high] of points) expect(high).toBeGreaterThanOrEqual(low);
     }
