@@ -45,59 +45,84 @@ export function goRound(r: Round, T_out: number): RoundResult {
   const { C } = r;
   const pump = r.pumpHeat;
   const delivered = T_out + pump / C;
-  // Of the front exchanger and the run between the cores, what lies before the charge cooler.
-  const before = r.frontFirst ? throughFront(r, delivered) : null;
-  const chargeCoolerIn = before ? before.atCooler : delivered;
-  const charge = r.statedHeat ?? r.chargeConductance * (r.chargeAirIn - chargeCoolerIn);
-  const behindCore = chargeCoolerIn + charge / C;
-  const engineSoak = mixed(C, r.engineConductance) * (r.engineTemperature - behindCore);
-  const chargeCoolerOut = behindCore + engineSoak / C;
-
-  let frontIn = delivered;
-  let hoseSoak: number;
-  let frontExchanger: number;
-  let frontOut: number;
-  if (before) ({ hoseSoak, frontExchanger, frontOut } = before);
-  else {
-    hoseSoak = mixed(C, r.hoseConductance) * (r.bayAir - chargeCoolerOut);
-    frontIn = chargeCoolerOut + hoseSoak / C;
-    frontExchanger = -r.frontConductance * (frontIn - r.freshAir);
-    frontOut = frontIn + frontExchanger / C;
+  let hose: Passed;
+  let front: Passed;
+  let cooler: CoolerPassed;
+  if (r.frontFirst) {
+    front = passFront(r, delivered);
+    hose = passHose(r, front.out);
+    cooler = passCooler(r, hose.out);
+  } else {
+    cooler = passCooler(r, delivered);
+    hose = passHose(r, cooler.out);
+    front = passFront(r, hose.out);
   }
-  const returning = before ? chargeCoolerOut : frontOut;
+  const returning = r.frontFirst ? cooler.out : front.out;
   const through = (1 - r.shortCircuit) * C;
   const reservoirSoak =
     ((through * r.reservoirConductance) / (through + r.reservoirConductance || 1)) *
     (r.bayAir - returning);
   const reservoir = returning + reservoirSoak / through;
 
+  const { charge, engineSoak } = cooler;
   return {
     temperatures: {
       reservoir,
       pumpIn: T_out,
-      chargeCoolerIn,
-      chargeCoolerOut,
-      frontIn,
-      frontOut,
+      chargeCoolerIn: cooler.in,
+      chargeCoolerOut: cooler.out,
+      frontIn: front.in,
+      frontOut: front.out,
       returning,
     },
-    heats: { charge, engineSoak, hoseSoak, reservoirSoak, pump, frontExchanger },
-    residual: charge + engineSoak + hoseSoak + reservoirSoak + pump + frontExchanger,
+    heats: {
+      charge,
+      engineSoak,
+      hoseSoak: hose.heat,
+      reservoirSoak,
+      pump,
+      frontExchanger: front.heat,
+    },
+    residual: charge + engineSoak + hose.heat + reservoirSoak + pump + front.heat,
   };
+}
+
+/** A place the liquid passes: its heat, and how it comes and goes, K. */
+interface Passed {
+  readonly heat: number;
+  readonly in: number;
+  readonly out: number;
+}
+
+interface CoolerPassed {
+  readonly charge: number;
+  readonly engineSoak: number;
+  readonly in: number;
+  readonly out: number;
 }
 
 /** Conductance from a place's surroundings to the liquid arriving there, the place being well mixed. */
 const mixed = (C: number, G: number) => (C * G) / (C + G || 1);
 
-/** What the way from the pump over the front exchanger to the charge cooler needs to know. */
-type FrontWay = Pick<Round, 'C' | 'frontConductance' | 'freshAir' | 'hoseConductance' | 'bayAir'>;
+function passCooler(r: Round, T: number): CoolerPassed {
+  const charge = r.statedHeat ?? r.chargeConductance * (r.chargeAirIn - T);
+  const behindCore = T + charge / r.C;
+  const engineSoak = mixed(r.C, r.engineConductance) * (r.engineTemperature - behindCore);
+  return { charge, engineSoak, in: T, out: behindCore + engineSoak / r.C };
+}
 
-/** From the pump through the front exchanger and the run between the cores to the charge cooler. */
-export function throughFront(r: FrontWay, delivered: number) {
-  const frontExchanger = -r.frontConductance * (delivered - r.freshAir);
-  const frontOut = delivered + frontExchanger / r.C;
-  const hoseSoak = mixed(r.C, r.hoseConductance) * (r.bayAir - frontOut);
-  return { frontExchanger, frontOut, hoseSoak, atCooler: frontOut + hoseSoak / r.C };
+/** Through the run between the cores. */
+export function passHose(r: Pick<Round, 'C' | 'hoseConductance' | 'bayAir'>, T: number): Passed {
+  const heat = mixed(r.C, r.hoseConductance) * (r.bayAir - T);
+  return { heat, in: T, out: T + heat / r.C };
+}
+
+export function passFront(
+  r: Pick<Round, 'C' | 'frontConductance' | 'freshAir'>,
+  T: number,
+): Passed {
+  const heat = -r.frontConductance * (T - r.freshAir);
+  return { heat, in: T, out: T + heat / r.C };
 }
 
 /** Residual over the larger of all heat in and all heat out; below a watt, over a watt. */

@@ -1,5 +1,5 @@
 import type { LiquidProperties } from '../fluids/properties';
-import { throughFront, type Round } from './balance';
+import { passFront, passHose, type Round } from './balance';
 import { chargeExchange, type ChargeExchange } from './chargeSide';
 import { frontExchange, type FrontExchange } from './front';
 import { isFrontFirst } from './order';
@@ -25,9 +25,11 @@ export function roundAt(prepared: PreparedLoop, duty: Duty, air: AirSide, T: num
   const { liquid, flow, pumpHeat } = prepared.flowAt(T);
   const C = liquid.rho * liquid.cp * flow;
   const front = frontExchange(prepared, air, flow, liquid);
-  const known = { ...roundOf(prepared, duty), C, pumpHeat, ...frontOf(front) };
   const delivered = T + (C > 0 ? pumpHeat / C : 0);
-  const atCooler = known.frontFirst && C > 0 ? throughFront(known, delivered).atCooler : delivered;
+  const atCooler =
+    isFrontFirst(prepared.loop) && C > 0
+      ? behindFront(prepared, duty, C, front, delivered)
+      : delivered;
   const charge = chargeExchange(prepared, duty, flow, atCooler, liquid);
   return {
     T,
@@ -35,31 +37,49 @@ export function roundAt(prepared: PreparedLoop, duty: Duty, air: AirSide, T: num
     flow,
     charge,
     front,
-    round: { ...known, ...chargeOf(charge) },
+    round: roundOf(prepared, duty, C, pumpHeat, charge, front),
   };
 }
 
-const frontOf = ({ conductance, freshAir }: FrontExchange) => ({
-  frontConductance: conductance,
-  freshAir,
-});
+const bayAirOf = ({ loop }: PreparedLoop, duty: Duty) =>
+  loop.site.ambientTemperature + duty.bayRise;
 
-const chargeOf = ({ conductance, airIn, statedHeat }: ChargeExchange) => ({
-  chargeConductance: conductance,
-  chargeAirIn: airIn,
-  statedHeat,
-});
+/** Liquid that has passed the front exchanger and the run between the cores, K. */
+function behindFront(
+  prepared: PreparedLoop,
+  duty: Duty,
+  C: number,
+  { conductance, freshAir }: FrontExchange,
+  T: number,
+): number {
+  const { hoseConductance } = prepared.loop.soak;
+  const { out } = passFront({ C, frontConductance: conductance, freshAir }, T);
+  return passHose({ C, hoseConductance, bayAir: bayAirOf(prepared, duty) }, out).out;
+}
 
-/** What of a round does not depend on the liquid. */
-function roundOf({ loop }: PreparedLoop, duty: Duty) {
-  const { soak, site, reservoir } = loop;
+function roundOf(
+  prepared: PreparedLoop,
+  duty: Duty,
+  C: number,
+  pumpHeat: number,
+  charge: ChargeExchange,
+  front: FrontExchange,
+): Round {
+  const { soak, reservoir } = prepared.loop;
   return {
+    C,
+    pumpHeat,
+    chargeConductance: charge.conductance,
+    chargeAirIn: charge.airIn,
+    statedHeat: charge.statedHeat,
     engineConductance: soak.engineConductance,
     engineTemperature: soak.engineTemperature,
     hoseConductance: soak.hoseConductance,
     reservoirConductance: soak.reservoirConductance,
-    bayAir: site.ambientTemperature + duty.bayRise,
-    frontFirst: isFrontFirst(loop),
+    bayAir: bayAirOf(prepared, duty),
+    frontFirst: isFrontFirst(prepared.loop),
+    frontConductance: front.conductance,
+    freshAir: front.freshAir,
     shortCircuit: reservoir.shortCircuit,
   };
 }
