@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { LogChannel } from '$lib/log/channels';
 import { markReadings } from '$lib/log/marks';
 import { evenTimes } from '$lib/log/resample';
-import { couldBe } from '$lib/log/worker/rules';
+import { markOptions } from '$lib/log/worker/rules';
 import { searchedEvents } from '$lib/log/worker/search';
 import { seededRandom } from '$lib/solver/numerics/random';
 
@@ -39,7 +39,7 @@ function groups(drive: Drive, seed = 1, { length = 900, step = 0.5 } = {}) {
     Object.entries(drive).map(([name, reading]) => {
       const channel = name as LogChannel;
       const values = t.map((s) => reading(s) + NOISE[channel]! * random.normal());
-      return [channel, { values, marks: markReadings(values, { span: couldBe(channel) }) }];
+      return [channel, { values, marks: markReadings(values, markOptions(channel)) }];
     }),
   );
   const steps = searchedEvents({ axis: { t }, channels });

@@ -1,4 +1,5 @@
 /** Readings that look wrong. They are marked for the eye and left out of a fit if the user says so; never removed. */
+import { stuckRuns } from './stuck';
 
 export const MARK = { none: 0, outlier: 1, stuck: 2, beyond: 4 } as const;
 
@@ -18,6 +19,8 @@ export interface MarkOptions {
   readonly limit?: number;
   /** Least number of equal readings in a row that can count as stuck. */
   readonly stuckRows?: number;
+  /** What it measures may stand still for long: within one count of a coarse reader nothing is stuck. */
+  readonly slow?: boolean;
 }
 
 /** Neighbours on each side that an outlier is compared with. */
@@ -32,25 +35,24 @@ const RUN = 2;
  * @source Hampel's identifier; Davies & Gather, J. Am. Stat. Assoc. 88 (1993) 782-792 (from memory)
  */
 export function markReadings(values: Float64Array, options: MarkOptions = {}): Marks {
-  const { span, limit = 6, stuckRows = 30 } = options;
+  const { span, limit = 6, stuckRows = 30, slow = false } = options;
   const flags = new Uint8Array(values.length);
   // What was read, without the gaps, and where it stands.
   const x = new Float64Array(values.length);
   const rows = new Int32Array(values.length);
   let n = 0;
-  let beyond = 0;
   for (let k = 0; k < values.length; k++) {
     const value = values[k]!;
     if (!Number.isFinite(value)) continue;
-    if (span && (value < span[0] || value > span[1])) {
-      flags[k] = MARK.beyond;
-      beyond++;
-    }
     x[n] = value;
     rows[n++] = k;
   }
   const read: Read = { x: x.subarray(0, n), rows: rows.subarray(0, n) };
-  const stuck = markStuck(read, stuckRows, flags);
+  const beyond = span ? markBeyond(read, span, limit, flags) : 0;
+  const stuck = stuckRuns(read.x, stuckRows, slow).map(({ from, end }) => {
+    for (let i = from; i < end; i++) flags[read.rows[i]!] = flags[read.rows[i]!]! | MARK.stuck;
+    return { from: read.rows[from]!, to: read.rows[end - 1]! };
+  });
   return { flags, outliers: markOutliers(read, limit, flags), stuck, beyond };
 }
 
@@ -60,17 +62,34 @@ interface Read {
   readonly rows: Int32Array;
 }
 
+/** Where nothing is less than nothing, a reading about it still scatters by its noise. */
+function markBeyond(
+  { x, rows }: Read,
+  [low, high]: readonly [number, number],
+  limit: number,
+  flags: Uint8Array,
+): number {
+  const least = low === 0 ? -limit * scatter(x, LARGE) : low;
+  let beyond = 0;
+  for (let i = 0; i < x.length; i++) {
+    if (x[i]! >= least && x[i]! <= high) continue;
+    flags[rows[i]!] = MARK.beyond;
+    beyond++;
+  }
+  return beyond;
+}
+
 /** More than this share is not off its neighbours: the channel itself jumps as often as it lies still. */
 const MOST = 0.1;
 
 function markOutliers(read: Read, limit: number, flags: Uint8Array): number {
-  const outliers = markBeyond(read, limit * scatter(read.x, USUAL), flags);
+  const outliers = markOff(read, limit * scatter(read.x, USUAL), flags);
   if (outliers <= MOST * read.x.length) return outliers;
   for (const row of read.rows) flags[row] = flags[row]! & ~MARK.outlier;
-  return markBeyond(read, limit * scatter(read.x, LARGE), flags);
+  return markOff(read, limit * scatter(read.x, LARGE), flags);
 }
 
-function markBeyond({ x, rows }: Read, off: number, flags: Uint8Array): number {
+function markOff({ x, rows }: Read, off: number, flags: Uint8Array): number {
   const n = x.length;
   if (!(off > 0)) return 0;
   const around = new Float64Array(2 * SIDE);
@@ -126,45 +145,4 @@ function scatter(x: Float64Array, { share, sigmas }: Quantile): number {
   sizes.sort((a, b) => a - b);
   const size = sizes[Math.floor(share * sizes.length)]!;
   return Math.max(size / (sigmas * Math.sqrt(6)), resolution / 3);
-}
-
-/** A stretch is stuck when it is longer than `least` rows and ten times the usual run of equal readings. */
-function markStuck(
-  { x, rows }: Read,
-  least: number,
-  flags: Uint8Array,
-): { from: number; to: number }[] {
-  const long = Math.max(least, 10 * usualRun(x));
-  const stuck: { from: number; to: number }[] = [];
-  eachRun(x, (from, end) => {
-    if (end - from < long) return;
-    for (let i = from; i < end; i++) flags[rows[i]!] = flags[rows[i]!]! | MARK.stuck;
-    stuck.push({ from: rows[from]!, to: rows[end - 1]! });
-  });
-  return stuck;
-}
-
-/** Median length of the runs of equal readings. */
-function usualRun(x: Float64Array): number {
-  const counts = new Map<number, number>();
-  let runs = 0;
-  eachRun(x, (from, end) => {
-    counts.set(end - from, (counts.get(end - from) ?? 0) + 1);
-    runs++;
-  });
-  let passed = 0;
-  for (const [length, count] of [...counts].sort(([a], [b]) => a - b)) {
-    passed += count;
-    if (passed > runs >> 1) return length;
-  }
-  return 1;
-}
-
-function eachRun(x: Float64Array, run: (from: number, end: number) => void): void {
-  for (let from = 0; from < x.length;) {
-    let end = from + 1;
-    while (end < x.length && x[end] === x[from]) end++;
-    run(from, end);
-    from = end;
-  }
 }

@@ -1,6 +1,7 @@
 /** What counts as an event, and what a channel of a loop could read at all. */
 import { LOG_CHANNELS, type LogChannel } from '../channels';
 import type { EventRule } from '../events';
+import type { MarkOptions } from '../marks';
 import type { LoggedQuantity } from '../units';
 
 /** Beyond these a reading is an open wire, a short or a wrong column; SI (common practice, no source). */
@@ -12,7 +13,11 @@ const COULD_BE: Partial<Record<LoggedQuantity, readonly [number, number]>> = {
   speed: [-1, 140],
 };
 
-export const couldBe = (channel: LogChannel) => COULD_BE[LOG_CHANNELS[channel].quantity];
+/** How a channel's readings are judged; the air outside may keep to one degree for an hour. */
+export const markOptions = (channel: LogChannel): MarkOptions => ({
+  span: COULD_BE[LOG_CHANNELS[channel].quantity],
+  slow: channel === 'ambient',
+});
 
 /** Share of its usual level that a flow loses in an event; volts and kelvins likewise (common practice, no source). */
 const FLOW_SHARE = 0.15;

@@ -21,7 +21,7 @@ import type {
   Stretch,
 } from './messages';
 import type { Channel, Searched, Steps } from './mapped';
-import { AFTERWARDS, couldBe } from './rules';
+import { AFTERWARDS, markOptions } from './rules';
 import { searchedEvents } from './search';
 
 function finished<T>(steps: Steps<T>): T {
@@ -107,7 +107,7 @@ export class LogSession {
         );
       const values =
         axis.rows.length === si.length ? si : Float64Array.from(axis.rows, (row) => si[row]!);
-      channels.set(channel, { values, marks: markReadings(values, { span: couldBe(channel) }) });
+      channels.set(channel, { values, marks: markReadings(values, markOptions(channel)) });
       yield { done: 1 + channels.size, of: assigned.length };
     }
     const { t } = axis;
