@@ -104,6 +104,12 @@ describe('cells', () => {
     ]);
   });
 
+  it('one cell and two are told as such', () => {
+    const said = (cells: string) => read(`t,a,b\n0,1,2\n1,2,3\n${cells}`).notes[0]!.message;
+    expect(said('2,ERR,4\n')).toBe('a: 1 cell is text (ERR); taken as a gap.');
+    expect(said('2,ERR,4\n3,ERR,4\n')).toBe('a: 2 cells are text (ERR); taken as gaps.');
+  });
+
   it('the heading over again is skipped', () => {
     const log = read('Time,Tank\ns,F\n0,100\nTime,Tank\ns,F\n1,101\n"Time","Tank"\n2,102\n');
     expect(values(log)[0]).toEqual([0, 1, 2]);

@@ -34,6 +34,7 @@ describe('time', () => {
     );
     expect(ahead.breaks.map(({ kind }) => kind)).toEqual(['clock-ahead']);
     for (const { t } of [back, ahead]) expect(t[49]).toBe(49);
+    expect(back.notes[0]!.message).toMatch(/^The clock was set back once;/);
   });
 
   it('runs past midnight', () => {
@@ -63,6 +64,7 @@ describe('time', () => {
     expect(axis.rows.includes(7)).toBe(false);
     expect(axis.t[7]).toBe(8);
     expect(codes(axis)).toEqual(['rows-without-time']);
+    expect(axis.notes[0]!.message).toBe('1 row has no time and is left out.');
   });
 });
 

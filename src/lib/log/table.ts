@@ -3,8 +3,7 @@ import { ColumnBuilder } from './column';
 import { LogError, type LogNote } from './errors';
 import type { Layout } from './layout';
 import { LIMITS } from './limits';
-
-const times = (n: number) => (n === 1 ? 'once' : `${n} times`);
+import { counted, times } from './plural';
 
 export class Table {
   readonly columns: readonly ColumnBuilder[];
@@ -87,7 +86,7 @@ export class Table {
         say(
           'text-cells',
           text,
-          `${name}: ${text} cells are text (${examples.join(', ')}); taken as gaps.`,
+          `${name}: ${counted(text, 'cell is', 'cells are')} text (${examples.join(', ')}); taken as ${text === 1 ? 'a gap' : 'gaps'}.`,
           name,
         );
     });

@@ -1,5 +1,6 @@
 /** A rising time in seconds out of a log's time column, with what was wrong with it. */
 import { LogError, type LogNote } from './errors';
+import { counted, times } from './plural';
 
 export interface TimeAxis {
   /** From 0 at the first row that has a time; rising throughout. */
@@ -111,7 +112,7 @@ function requireForward(
   const before = values[rows[rows.indexOf(row) - 1]!]!;
   throw new LogError(
     'time-backwards',
-    `Time goes backwards at ${back.length} rows, first at row ${row + 1} of the numbers (${before} to ${values[row]}). Choose another column as time, or sort the log.`,
+    `Time goes backwards at ${counted(back.length, 'row')}, first at row ${row + 1} of the numbers (${before} to ${values[row]}). Choose another column as time, or sort the log.`,
     { row, value: values[row] },
   );
 }
@@ -138,19 +139,23 @@ function notesOf(breaks: readonly TimeBreak[], standing: number, without: number
   say(
     'clock-back',
     count('clock-back'),
-    `The clock was set back ${count('clock-back')} times; the log goes on at its usual pace there.`,
+    `The clock was set back ${times(count('clock-back'))}; the log goes on at its usual pace there.`,
   );
   say(
     'clock-ahead',
     count('clock-ahead'),
-    `The clock leaps ahead ${count('clock-ahead')} times; the log goes on at its usual pace there.`,
+    `The clock leaps ahead ${times(count('clock-ahead'))}; the log goes on at its usual pace there.`,
   );
   say('midnight', count('midnight'), 'The log runs past midnight.');
   say(
     'shared-times',
     standing,
-    `${standing} rows share the time of the row before; spread evenly.`,
+    `${counted(standing, 'row shares', 'rows share')} the time of the row before; spread evenly.`,
   );
-  say('rows-without-time', without, `${without} rows have no time and are left out.`);
+  say(
+    'rows-without-time',
+    without,
+    `${counted(without, 'row has no time and is', 'rows have no time and are')} left out.`,
+  );
   return notes;
 }
