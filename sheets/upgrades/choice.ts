@@ -2,11 +2,13 @@
 import { assess, judged, type Assessed, type Judge } from '$lib/job/upgrades/assess';
 import type { Evaluated, Side } from '$lib/job/evaluate';
 import { partsList, type PartsList } from '$lib/job/upgrades/partsList';
+import { together } from '$lib/job/upgrades/moves';
 import { candidatesOf, candidateSides, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { LEAST_GAIN } from '$lib/solver/loop/limiting';
 import * as plan from '$lib/solver/plan/formulas';
 import { gains, type Drawn } from '$lib/job/upgrades/spreads';
 import { judgedDraws, type DrawsOf, type SideDraws } from './draws';
+import { movesIn, sidesIn } from './study';
 
 export interface Choice {
   /** `found`, `hand`, or `aside-1` … */
@@ -76,6 +78,29 @@ export function asideChoices(
     }));
 }
 
+/** The best set of moves as a choice of its own, where it is none of the candidates as they stand. */
+export function bestChoice(
+  all: Evaluated,
+  { best, budget, found }: UpgradeStudy,
+  drawsOf: DrawsOf,
+): Choice | null {
+  if (!best) return null;
+  const moves = movesIn(all.job);
+  const set = best.moves.map((i) => moves[i]!);
+  const names = new Set(candidatesOf(all.job).map(({ name }) => name));
+  if (set.length === 1 && names.has(set[0]!.name)) return null;
+  const side = sidesIn(all.job)(best.moves);
+  return {
+    id: 'best',
+    name: budget === null ? 'Best of all combinations' : 'Best within the budget',
+    is: assessed(side),
+    parts: partsList(together(set).parts, all.job.header.units),
+    found,
+    draws: drawsOf(side),
+    foundDraws: drawsOf(all.asFound),
+  };
+}
+
 /** Every choice there is, as found first. */
 export function choicesOf(
   all: Evaluated,
@@ -88,7 +113,8 @@ export function choicesOf(
 
 const known = new WeakMap<Side, Assessed>();
 
-function assessed(side: Side): Assessed {
+/** What one side comes to; worked out once. */
+export function assessed(side: Side): Assessed {
   let found = known.get(side);
   if (!found) known.set(side, (found = assess(side)));
   return found;

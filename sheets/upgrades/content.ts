@@ -15,6 +15,7 @@ import { choiceLines, limitLines } from './lines';
 import { resultsOf } from './results';
 import { stepLines } from './steps';
 import { movesIn, ownLimits, studyOf } from './study';
+import { wholeFindings } from './whole';
 
 /**
  * One side, and on the loop as found also what is said of all candidates together. Without the job as
@@ -85,6 +86,7 @@ function withAll(
     ],
     findings: [
       ...firstFindings(options, study, choices.length - 1),
+      ...wholeFindings(all, study, all.asFound.limits.charge),
       ...budgetFindings(study, moves, all.asFound.limits.charge, drawnWith(all, study, drawsOf)),
       ...frontFindings(frontRows(all, study, drawsOf)),
       ...own.findings,

@@ -24,17 +24,20 @@ export function inDraws({ n, N }: Counted): Sentence {
   return say`in ${q(n / N, 'percent')} of the ${q(N, 'count')} loops drawn within the ±`;
 }
 
-/** The one to do first, and the one after it; null where nothing with a price takes degrees off. */
-export const firstOf = (options: readonly Option[]): Option | null => {
-  const [first] = options;
-  return first && first.perDegree !== null ? first : null;
-};
+/** Less than this nobody buys, K: a gauge on the road does not show it (common practice, no source). */
+const WORTH = 0.5;
+
+/** With a price and enough to be felt, the cheapest degrees first. */
+const worthIt = (options: readonly Option[]): readonly Option[] =>
+  options.filter(({ perDegree, gain }) => perDegree !== null && gain >= WORTH);
+
+/** The one to do first; null where nothing with a price takes degrees off that would be felt. */
+export const firstOf = (options: readonly Option[]): Option | null => worthIt(options)[0] ?? null;
 
 /** The answer in one sentence: what, for how much, what it brings, how sure. */
 export function firstSentence(options: readonly Option[], { judge }: UpgradeStudy): Sentence {
-  const first = firstOf(options);
+  const [first, second] = worthIt(options);
   if (!first) return [];
-  const second = options[1];
   const pm = spreadsOf(first);
   return [
     ...say`Do ${told(first)} first: ${q(first.cost!, 'money')} take ${q(first.gain, 'temperatureDifference', pm.gain)} off the charge air ${JUDGED[judge]}, ${q(first.perDegree!, 'costPerDegree', pm.perDegree)}`,
@@ -42,8 +45,8 @@ export function firstSentence(options: readonly Option[], { judge }: UpgradeStud
       ? [...say`: the cheapest degrees `, ...inDraws(first.cheapest)]
       : []),
     '.',
-    ...(second && second.perDegree !== null
-      ? say` Next is ${named(second.name)} at ${q(second.perDegree, 'costPerDegree', spreadsOf(second).perDegree)}.`
+    ...(second
+      ? say` Next is ${named(second.name)} at ${q(second.perDegree!, 'costPerDegree', spreadsOf(second).perDegree)}.`
       : []),
   ];
 }

@@ -38,7 +38,7 @@ describe('the demonstration job', () => {
 
   it('answers what to do first: the duct, not the exchanger, and not the pump feed at cruise', () => {
     expect(codes(all)).toContain('first');
-    expect(text(all, 'first')).toMatch(/“The new way of the air alone” \(Duct sheet/);
+    expect(text(all, 'first')).toMatch(/“Ducts and seals alone” \(Duct sheet/);
     expect(text(all, 'no-help')).toMatch(/“New pump feed”/);
   });
   it('says a tank delays and does not cool: at cruise it takes nothing off', () => {

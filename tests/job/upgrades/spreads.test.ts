@@ -112,7 +112,20 @@ describe('a side with its drive drawn', () => {
       expect(Math.min(...draws[id]), id).toBeLessThan(value!);
       expect(Math.max(...draws[id]), id).toBeGreaterThan(value!);
     }
-    // The candidate's volts have no ±, so its current has none.
+    for (const [read, value] of [
+      [draws.current, currentOf(is)!],
+      [draws.pumpCurrent, pumpCurrentOf(is)!],
+    ] as const) {
+      expect(Math.min(...read)).toBeLessThan(value);
+      expect(Math.max(...read)).toBeGreaterThan(value);
+    }
+  });
+  it('without a ± on the pump’s volts its current has none', { timeout: 60_000 }, () => {
+    const { 'pump.volts': volts, ...changes } = job.candidate!.changes;
+    const exact = { ...changes, 'pump.volts': { is: volts!.is! } };
+    const side = evaluate({ ...job, candidate: { ...job.candidate!, changes: exact } }).candidate!;
+    const draws = finished(driven(side, 32))!;
+    const is = assess(side);
     expect(rangeOf(draws.current)).toBeNull();
     expect(draws.current[0]).toBeCloseTo(currentOf(is)!, 9);
     expect(draws.pumpCurrent[0]).toBeCloseTo(pumpCurrentOf(is)!, 9);

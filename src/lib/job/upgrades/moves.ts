@@ -20,8 +20,8 @@ export const MOVE_KINDS = [
   },
   {
     id: 'air',
-    label: 'way of the air',
-    alone: 'The new way of the air alone',
+    label: 'ducts and seals',
+    alone: 'Ducts and seals alone',
     paths: /^airPath\.(?!stackPlace$)/,
   },
   {
