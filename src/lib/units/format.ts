@@ -43,12 +43,15 @@ export function formatQuantity(
 ): Formatted {
   const unit = options.unit ?? shownUnit(quantity, system, si);
   const shown = fromSI(si, scaleOf(unit.spelling, siOf(quantity)));
+  // What is counted is said whole; where it needs a power of ten that is no longer so.
+  const whole = Math.abs(shown) < LONG;
   const told =
-    quantity === 'money' && options.decimals === undefined
+    quantity === 'money' && options.decimals === undefined && whole
       ? { ...options, ...CENTS(shown) }
       : options;
   const decimals = told.decimals ?? DISPLAY[quantity].decimals ?? Infinity;
-  const number = printNumber(shown, quantity === 'count' ? 15 : (told.digits ?? 4), decimals);
+  const digits = quantity === 'count' && whole ? 15 : (told.digits ?? 4);
+  const number = printNumber(shown, digits, decimals);
   const tex =
     unit.tex === '' ? number.tex : `${number.tex}${unit.spelling === '%' ? '' : '\\,'}${unit.tex}`;
   if (unit.sign !== undefined) return signed(unit, number, tex);
