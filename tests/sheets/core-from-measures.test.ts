@@ -74,9 +74,11 @@ describe('core from measures', () => {
   });
 
   it('tells measures outside what its law was fitted to', () => {
-    expect(codes(edited({ 'frontExchanger.measure.louverAngle': '55' }))).toContain(
-      'front-outside-data-louverAngleDegrees',
+    const { findings } = content(
+      evaluate(edited({ 'frontExchanger.measure.louverAngle': '55' })).asFound,
     );
+    const note = findings.find((f) => f.code === 'front-outside-data-louverAngleDegrees');
+    expect(note!.sentence.join('')).toMatch(/louver angle is 55°; .* 8\.4° to 35°/);
   });
 
   it.each(['louvered', 'offset-strip', 'plain'])('every kind of fin has its lines: %s', (fin) => {

@@ -74,7 +74,9 @@ describe('louvered fin', () => {
     const ranges = { louverPitch: [0.5e-3, 3e-3] } as const;
     expect(outsideData('x', ranges, { louverPitch: 1e-3 })).toEqual([]);
     expect(outsideData('x', ranges, { louverPitch: 4e-3 })[0]!.code).toBe('outside-data');
-    expect(outsideData('x', ranges, { louverPitch: 7e-3 })[0]!.code).toBe('far-outside-data');
+    const [far] = outsideData('x', ranges, { louverPitch: 7e-3 });
+    expect(far!.code).toBe('far-outside-data');
+    expect(far!.message).toMatch(/louver pitch is 7 mm; .* 0\.5 mm to 3 mm, so take/);
   });
 });
 
