@@ -92,6 +92,15 @@ function limitFinding(side: Side, study: Study, s: Running): Finding[] {
 /** The loop runs on volts measured at the plug; the feed described should explain them. */
 function statedFinding({ values, loop }: Side, s: Running): Finding[] {
   if (values['pump.voltsFrom']!.choice === 'feed') return [];
+  if (values['pump.volts']!.assumed) {
+    return [
+      {
+        code: 'volts-assumed',
+        level: 'info',
+        sentence: say`The loop is worked out with ${q(loop.pump.volts, 'voltage')} at the plug, which is only assumed; this feed would leave ${q(s.volts, 'voltage')}. Measure at the plug with the pump running to see whether the feed explains it.`,
+      },
+    ];
+  }
   const missing = unexplainedDrop(s.volts, loop.pump.volts);
   const both = say`The loop is worked out with ${q(loop.pump.volts, 'voltage')} at the plug, as stated; this feed would leave ${q(s.volts, 'voltage')}.`;
   if (missing > UNEXPLAINED) {

@@ -232,6 +232,13 @@ describe('findings follow the feed', () => {
     expect(codes({ 'pump.volts': '10 V' })).toContain('volts-unexplained');
     expect(codes({ 'pump.voltsFrom': 'feed' })).not.toContain('volts-unexplained');
   });
+
+  it('volts that are only assumed show no fault', () => {
+    const { 'pump.volts': _volts, ...rest } = plain().asFound;
+    const told = content(evaluate({ ...plain(), asFound: rest }).asFound).findings;
+    expect(told.map((f) => f.code)).toContain('volts-assumed');
+    expect(told.map((f) => f.code)).not.toContain('volts-unexplained');
+  });
   it('a joint nobody measured stops the sum, not the sheet', () => {
     const base = plain();
     const open: Job = {
