@@ -3,6 +3,7 @@ import type { Side } from '$lib/job/evaluate';
 import { DOUBTED, type Doubts, type Studied } from '$lib/job/sure/sureness';
 import type { DutyId } from '$lib/solver/loop/types';
 import type { Chart, UnitSystem } from '$lib/kit';
+import { decimalsOf } from '$lib/kit/format';
 import { marks, type BothBands } from '../bands/marks';
 import { cumulative } from '$lib/solver/uncertainty/propagate';
 import { studyOf, SUBJECT } from './study';
@@ -94,6 +95,8 @@ export function shareRows(
         found: shownShare(one?.[which] ?? 0),
         ...(both && { candidate: shownShare(other?.[which] ?? 0) }),
         remark: `± ${pm.join(' and ')}`,
+        // A ± in whole per cents leaves the share no decimal.
+        decimals: Math.min(1, ...pm.map((text) => decimalsOf(text.split('\u00a0')[0]!))),
       };
     });
 }

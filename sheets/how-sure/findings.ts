@@ -89,9 +89,9 @@ function measureFirst({ of, shares }: Doubts): Finding[] {
       code: 'measure-first',
       level: 'info',
       sentence: [
-        ...say`Measure “${nameOf(first.path)}” better first: it makes ${q(first.total, 'percent')} (± ${q(2 * first.totalError, 'percent')}) of what is unsure about the ${subject}`,
+        ...say`Measure “${nameOf(first.path)}” better first: it makes ${q(first.total, 'percent', 2 * first.totalError)} of what is unsure about the ${subject}`,
         ...(second
-          ? say`, then “${nameOf(second.path)}” with ${q(second.total, 'percent')}.`
+          ? say`, then “${nameOf(second.path)}” with ${q(second.total, 'percent', 2 * second.totalError)}.`
           : ['.']),
       ],
     },

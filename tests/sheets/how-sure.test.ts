@@ -4,6 +4,7 @@ import { evaluate } from '$lib/job/evaluate';
 import { demoJob } from '$lib/job/demo';
 import { emptyJob, type Job } from '$lib/job/types';
 import { content } from '../../sheets/how-sure/content';
+import { shareRows } from '../../sheets/how-sure/charts';
 import { candidateRows } from '../../sheets/how-sure/candidates';
 
 const codes = (job: Job) => content(evaluate(job).asFound).findings.map(({ code }) => code);
@@ -28,6 +29,16 @@ describe('how sure', () => {
     expect(codes(limited(fahrenheit(value!)))).toContain('reservoir-cruise-open');
     expect(codes(limited('400 °F'))).toContain('measure-first');
   }, 60_000);
+
+  it('a share is told with no more decimals than its ±', () => {
+    const decimals = (error: number) => {
+      const doubt = { path: 'site.ambient', first: 0.572, firstError: error };
+      const shares = [{ ...doubt, total: 0.572, totalError: error }];
+      const doubts = { of: 'charge-cruise', shares, runs: 1 } as const;
+      return shareRows(doubts, null, 'total', false, 'US')[0]!.decimals;
+    };
+    expect([0.0625, 0.0125, 0.0012].map(decimals)).toEqual([0, 1, 1]);
+  });
 
   it('demonstration: the candidate beats the loop as found in nearly every draw', () => {
     const evaluated = evaluate(demoJob());

@@ -19,12 +19,18 @@ export function shown(si: number, quantity: Quantity, system: UnitSystem) {
 }
 
 /** A value with its unit in one text that does not break. */
-export function worded(si: number, quantity: Quantity, system: UnitSystem): string {
-  const { text, unit } = shown(si, quantity, system);
+export function worded(
+  si: number,
+  quantity: Quantity,
+  system: UnitSystem,
+  decimals?: number,
+): string {
+  const options = decimals === undefined ? {} : { decimals };
+  const { text, unit } = formatQuantity(si, quantity, system, options);
   return unit ? `${text}\u00a0${unit}` : text;
 }
 
-const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;
+export const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;
 
 /**
  * `b − a` with its sign always shown and no more decimals than the two values are printed with; a
