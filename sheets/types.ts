@@ -72,6 +72,8 @@ export interface SheetAbout {
   /** Two sentences. */
   readonly purpose: string;
   readonly cautions: readonly CautionId[];
+  /** It asks nothing of the loop: all it says comes from inputs of its own. */
+  readonly ownInputs?: true;
 }
 
 /** Build a sentence: say`The tank settles at ${q(T, 'temperature')}.` */

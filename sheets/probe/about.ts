@@ -6,5 +6,6 @@ export const about: SheetAbout = {
   title: 'Probe check and trim',
   purpose:
     'Whether a temperature reading can be trusted: two baths, ice and boil, tell a wrong bias resistor from a bad pin, a wrong supply or a wrong probe. It then finds the resistors to solder.',
+  ownInputs: true,
   cautions: ['kitchen', 'scald', 'wiring'],
 };
