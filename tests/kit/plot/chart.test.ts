@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { extent, shownAxis } from '$lib/kit/plot/axis';
-import { chartOptions, isCompact } from '$lib/kit/plot/build';
+import { chartOptions, drawing, isCompact } from '$lib/kit/plot/build';
 import type { Chart } from '$lib/kit/plot/chart';
 import { along, readAt, spokenReading, stops } from '$lib/kit/plot/reading';
 import { textWidth } from '$lib/kit/plot/labels';
@@ -173,4 +173,31 @@ it('the ramp holds at its ends and mixes between its steps', () => {
   expect(heatColour(2)).toBe('var(--heat-6)');
   expect(heatColour(0.5)).toBe('var(--heat-3)');
   expect(heatColour(0.25)).toBe('color-mix(in oklab, var(--heat-2) 50%, var(--heat-1))');
+});
+
+describe('labels of spots', () => {
+  const size = { width: 700, height: 360 };
+  const near = (count: number): Chart => ({
+    ...chart,
+    spots: Array.from({ length: count }, (_, i) => ({
+      label: `a change with a long name ${i}`,
+      x: 0.0004 + i * 1e-6,
+      y: 3 + i * 0.01,
+    })),
+  });
+  const texts = (of: Chart) =>
+    (drawing(of, 'US', size).options.marks as { channels?: { text?: { value: unknown } } }[])
+      .flatMap((mark) => mark.channels?.text?.value ?? [])
+      .map(String);
+
+  it('are words where there is room', () => {
+    expect(drawing(chart, 'US', size).numbered).toBe(false);
+    expect(texts(chart).some((text) => text.startsWith('meet\n'))).toBe(true);
+  });
+
+  it('are numbers where words would cover one another', () => {
+    expect(drawing(near(9), 'US', size).numbered).toBe(true);
+    expect(texts(near(9))).toEqual(expect.arrayContaining(['1', '9']));
+    expect(texts(near(9)).some((text) => text.includes('long name'))).toBe(false);
+  });
 });

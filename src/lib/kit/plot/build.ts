@@ -16,6 +16,7 @@ import {
   type To,
 } from './marks';
 import { dotted, type Box, type Pixel } from './place';
+import { labelSpots } from './spotLabels';
 import { TEXT_SIZE } from './theme';
 
 /** Height of a line of a named place, in sizes of its text. */
@@ -62,7 +63,17 @@ function namedTicks(names: readonly string[], { width, height }: Size) {
 }
 
 /** Options for `Plot.plot`: frame, grid, axes with quantity and unit, and every mark of the chart. */
-export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot.PlotOptions {
+export const chartOptions = (chart: Chart, system: UnitSystem, size: Size): Plot.PlotOptions =>
+  drawing(chart, system, size).options;
+
+export interface Drawing {
+  readonly options: Plot.PlotOptions;
+  /** Spots bear numbers: the key below must tell them. */
+  readonly numbered: boolean;
+}
+
+/** The options, and what the key below the plot must tell. */
+export function drawing(chart: Chart, system: UnitSystem, size: Size): Drawing {
   const x = shownAxis(chart, 'x', system);
   const y = shownAxis(chart, 'y', system);
   const compact = isCompact(size);
@@ -112,7 +123,14 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
   }));
   const limitBoxes = limits.flatMap(({ words }) => (words ? [words.box] : []));
   const axis = { fill: 'var(--ink-soft)', ...tick };
-  return {
+  const spots = chart.spots ?? [];
+  const { labels, numbered } = labelSpots(
+    chart,
+    spots.map(({ x, y }): Pixel => [px.x(to.x(x)), px.y(to.y(y))]),
+    system,
+    { frame: inner, dots, taken: [...ends.boxes, ...limitBoxes], compact },
+  );
+  const options: Plot.PlotOptions = {
     width: size.width,
     height: size.height,
     marginTop: MARGIN.top,
@@ -151,19 +169,10 @@ export function chartOptions(chart: Chart, system: UnitSystem, size: Size): Plot
       ...(chart.curves ?? []).flatMap((c) => curveMarks(c, to)),
       ...(chart.dots ?? []).flatMap((d) => dotMarks(d, to)),
       ...ends.marks,
-      ...spotMarks(
-        chart.spots ?? [],
-        chart,
-        dots,
-        system,
-        to,
-        px,
-        inner,
-        [...ends.boxes, ...limitBoxes],
-        compact,
-      ),
+      ...spotMarks(spots, labels, to),
     ],
   };
+  return { options, numbered };
 }
 
 /** Smallest letters of an axis, px. */
