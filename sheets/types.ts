@@ -41,6 +41,8 @@ export interface Result {
   /** SI; null where it does not exist in this state (and `absent` says why). */
   readonly value: number | null;
   readonly absent?: string;
+  /** Stands for the number where that alone would mislead. */
+  readonly said?: string;
   readonly quantity: Quantity;
   /** Kind for the difference of two sides; defaults to `quantity`. */
   readonly differenceQuantity?: Quantity;

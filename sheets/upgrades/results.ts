@@ -67,6 +67,8 @@ function temperatures({ is }: Choice, limits: Limits): Result[] {
       symbol: 't_{rec}',
       value: is.recovery,
       absent: !solved ? NOT_SOLVED : is.iced ? ICED : 'not back within this drive',
+      // Nothing was recovered from: 0 s would read as a feat.
+      ...(is.recovery === 0 && { said: 'within the band as that segment ends' }),
       quantity: 'time',
       better: 'lower',
     },

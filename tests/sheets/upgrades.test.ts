@@ -46,6 +46,15 @@ describe('the demonstration job', () => {
     expect(tank.is.chargeCruise).toBeCloseTo(study.found.chargeCruise!, 6);
     expect(tank.is.chargePull!).toBeLessThan(study.found.chargePull!);
   });
+  it('a candidate with nothing to recover from is told in words, not as a feat of 0 s', () => {
+    const [one] = choicesOf(all, study, NO_DRAWS);
+    const recovered = (recovery: number) =>
+      resultsOf({ ...one!, is: { ...one!.is, recovery } }, all.asFound.limits).find(
+        ({ id }) => id === 'recovery-time',
+      )!;
+    expect(recovered(0).said).toMatch(/within the band/);
+    expect(recovered(30).said).toBeUndefined();
+  });
   it('spends no more than the budget, and ends no hotter than any single move within it', () => {
     for (const { cost } of study.tried) expect(cost).toBeLessThanOrEqual(600);
     const single = study.tried.filter(({ moves }) => moves.length === 1);

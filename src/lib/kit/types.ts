@@ -116,6 +116,8 @@ export interface ResultItem {
   /** SI; null where it does not exist, and `absent` says why. */
   readonly value: number | null;
   readonly absent?: string;
+  /** Stands for the number where that alone would mislead. */
+  readonly said?: string;
   readonly quantity: Quantity;
   readonly differenceQuantity?: Quantity;
   /** Half width of the stated uncertainty, SI. */
