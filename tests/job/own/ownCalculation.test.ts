@@ -121,6 +121,10 @@ describe('own lines', () => {
     expect(fault('2 * Q_z')).toMatch(/“Q_z” is neither .* There are .*Q_c/);
   });
 
+  it('say of a symbol that only stands beside an input why it cannot be used', () => {
+    expect(fault('2 * V_s')).toMatch(/“V_s” stands beside the input “.*” and in no line/);
+  });
+
   it.each([
     ['Q_c', /symbol of this sheet already/],
     ['W', /is a unit: add an index, such as W_1/],

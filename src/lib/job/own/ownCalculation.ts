@@ -18,8 +18,9 @@ import {
   type Shown,
   type Tree,
 } from '$lib/units/expression';
+import { FIELDS } from '../fields';
 import type { OwnLine } from './ownLines';
-import { sheetSymbols, type SheetSymbols } from './ownSymbols';
+import { sheetSymbols, typedName, type SheetSymbols } from './ownSymbols';
 
 export type OwnCalculationLine = OwnLine & { readonly kind: 'calculation' };
 
@@ -119,6 +120,8 @@ function calculated(
       const own = name === symbol ? 'this very line' : 'a line below';
       return { refused: `“${name}” is worked out in ${own}; a line can use only those above it.` };
     }
+    const input = inputNamed(name);
+    if (input !== null) return { refused: besideInput(name, input) };
     return 'unknown';
   });
   if (!read.ok)
@@ -152,6 +155,20 @@ function calculated(
     },
   };
 }
+
+/** The inputs that print this symbol beside their blank, by label; a word of the language is none. */
+function inputNamed(name: string): string | null {
+  if (name === '' || unitWord(name) || isFunction(name) || RESERVED.has(name)) return null;
+  const labels = new Set<string>();
+  for (const field of FIELDS.values()) {
+    if (field.kind !== 'quantity' || !field.symbol || typedName(field.symbol) !== name) continue;
+    labels.add(`“${field.label}”`);
+  }
+  return labels.size === 0 ? null : [...labels].slice(0, 3).join(' or ');
+}
+
+const besideInput = (name: string, input: string) =>
+  `“${name}” stands beside the input ${input} and in no line of this sheet: type its value with its unit, or use a symbol of a line.`;
 
 /** Symbols that a name nobody knows may have been meant for. */
 function alike(
