@@ -12,6 +12,7 @@ import { asideResults } from '../upgrades/content';
 import { studyInFull } from '../how-sure/study';
 import type { Finding, Result } from '../types';
 import { dutyOf } from '../wiring/duty';
+import { answerAtOnce, drawInFull, type Answer } from './answer';
 
 /** The sheet that sets all candidates side by side. */
 const COMPARED = COMPARISON.slug;
@@ -22,6 +23,8 @@ export interface Gathered {
   readonly side: SideId;
   readonly results: readonly Result[];
   readonly findings: readonly Finding[];
+  /** What to do first: of the sheet that compares, with the loop as found; null: it has none. */
+  readonly answer?: Answer | null;
   /** The sheet could not be worked out at all. */
   readonly failed?: string;
 }
@@ -32,7 +35,7 @@ export const partsOf = ({ candidate }: Pick<Evaluated, 'candidate'>): number =>
 
 /**
  * One after the other: the first of them come while the long ones are still to be worked out.
- * @param patient - the study of how sure it is may take its time, as on the page
+ * @param patient - the draws of how sure it is may take their time, as on the page
  */
 export function* gather(all: Evaluated, patient = false): Generator<Gathered, void> {
   const { asFound, candidate } = all;
@@ -43,8 +46,11 @@ export function* gather(all: Evaluated, patient = false): Generator<Gathered, vo
         // Of both sides before either is told: what sets one against the other needs both.
         if (patient && sheet === 'how-sure')
           for (const each of sides) studyInFull(each, dutyOf(each));
+        if (patient && sheet === COMPARED) drawInFull(all);
         const { results, findings } = CONTENTS[sheet]!(side, all);
-        yield { sheet, side: side.id, results, findings };
+        const answers = sheet === COMPARED && side === asFound;
+        const answer = answers ? { answer: answerAtOnce(all) } : {};
+        yield { sheet, side: side.id, results, findings, ...answer };
       } catch (thrown) {
         yield { sheet, side: side.id, results: [], findings: [], failed: wordsOf(thrown) };
       }

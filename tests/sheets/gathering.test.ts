@@ -1,9 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { dropCandidate } from '$lib/job/edit';
+import { evaluate } from '$lib/job/evaluate';
+import type { Candidate } from '$lib/job/types';
 import { SHEETS } from '$sheets/abouts';
-import type { Gathered } from '$sheets/gathering/gather';
+import { answerAtOnce } from '$sheets/gathering/answer';
+import { gather, type Gathered } from '$sheets/gathering/gather';
+import { answerIn, pastLimits, withPlusMinus } from '$sheets/gathering/standing';
 import { FOUND_ONLY, strongest } from '$sheets/gathering/strongest';
-import type { FindingLevel } from '$sheets/types';
+import { headlineOf } from '$sheets/headline';
+import type { FindingLevel, Sentence } from '$sheets/types';
+import { demoJob } from './jobs';
 
 const part = (
   sheet: string,
@@ -70,5 +77,87 @@ describe('findings on the cover', () => {
       return /^\s*foundOnly$|\sfoundOnly>/m.test(frame);
     });
     expect(alone.map(({ slug }) => slug).toSorted()).toEqual([...FOUND_ONLY].toSorted());
+  });
+});
+
+describe('the cover of the demonstration job', { timeout: 60_000 }, () => {
+  const all = evaluate(demoJob());
+  const parts: Gathered[] = [];
+  for (const part of gather(all)) {
+    parts.push(part);
+    if (part.sheet === 'upgrades' && part.side === 'candidate') break;
+  }
+  const findings = parts.find(
+    ({ sheet, side }) => sheet === 'upgrades' && side === 'asFound',
+  )!.findings;
+  const found = (code: string) => findings.find((one) => one.code === code)!.sentence;
+  const plain = (words: Sentence) =>
+    words.map((part) => (typeof part === 'string' ? part : '#')).join('');
+
+  it('answers in the words and numbers of the sheet that compares: first, next, best for the budget', () => {
+    const { first, limit, best } = answerIn(parts)!;
+    expect(first).toEqual(found('first'));
+    expect(best.slice(0, found('best-within').length)).toEqual(found('best-within'));
+    const other = found('otherwise').slice(1);
+    expect(best.slice(-other.length)).toEqual(other);
+    expect(plain(first)).toMatch(/^Do “.*duct.* first: # take # off .* Next is “/i);
+    const [cost, gain] = first.filter((part) => typeof part !== 'string');
+    expect(cost).toMatchObject({ quantity: 'money' });
+    expect(gain!.plusMinus).toBeGreaterThan(0);
+    expect(plain(limit)).toContain('keeps the limit');
+  });
+
+  it('has no answer where nothing has a price', () => {
+    const job = demoJob();
+    const unpriced = (one: Candidate): Candidate => ({ ...one, parts: [] });
+    expect(
+      answerAtOnce(
+        evaluate({
+          ...job,
+          candidate: unpriced(job.candidate!),
+          aside: job.aside.map(unpriced),
+        }),
+      ),
+    ).toBeNull();
+    expect(answerAtOnce(evaluate({ ...dropCandidate(job), aside: [] }))).toBeNull();
+  });
+
+  it('does not say the answer again among the warnings', () => {
+    const unsure = [
+      part('upgrades', [
+        ['watch', 'first'],
+        ['watch', 'alike'],
+      ]),
+    ];
+    expect(words(strongest(unsure, ['upgrades'], 'asFound', 9, true))).toEqual(['alike']);
+    expect(words(strongest(unsure, ['upgrades'], 'asFound', 9))).toEqual(['first', 'alike']);
+  });
+
+  it('gives settled temperatures the ± that their sheet draws, and none to what is not drawn', () => {
+    const shown = withPlusMinus(headlineOf(all.asFound), parts, 'asFound');
+    const drawn = parts.find(({ sheet, side }) => sheet === 'how-sure' && side === 'asFound')!;
+    const middle = drawn.results.find(({ id }) => id === 'charge-cruise-middle')!;
+    const of = (id: string) => shown.find((one) => one.id === id)!.plusMinus;
+    expect(of('cruise.charge-out')).toBe(middle.plusMinus);
+    expect(of('cruise.reservoir')).toBeGreaterThan(0);
+    expect(of('traffic.reservoir')).toBeGreaterThan(0);
+    expect(of('peak-charge')).toBeUndefined();
+    expect(withPlusMinus(headlineOf(all.asFound), [], 'asFound')).toEqual(headlineOf(all.asFound));
+  });
+
+  it('names what of the candidate is past its limit though its sheets warn of nothing', () => {
+    const sheets = ['loop-balance', 'upgrades'];
+    const headline = headlineOf(all.candidate!);
+    expect(strongest(parts, sheets, 'candidate', 8, true).shown).toEqual([]);
+    const past = pastLimits(headline, parts, sheets, 'candidate');
+    expect(plain(past)).toMatch(
+      /^Past the limit: Charge air to the engine, hottest of the drive, #/,
+    );
+    expect(past).toContainEqual({
+      value: headline.find(({ id }) => id === 'peak-charge')!.value,
+      quantity: 'temperature',
+    });
+    const kept = headline.filter(({ state }) => state !== 'over');
+    expect(pastLimits(kept, [], sheets, 'candidate')).toEqual([]);
   });
 });
