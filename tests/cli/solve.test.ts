@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CONTENTS } from '$sheets/contents';
+import { drawInFull } from '$sheets/gathering/answer';
 import { studyInFull } from '$sheets/how-sure/study';
 import { dutyOf } from '$sheets/wiring/duty';
 import { asideResults } from '$sheets/upgrades/content';
@@ -94,6 +95,8 @@ describe('npm run solve', () => {
     expect(sides.candidate.name).toBe(job.candidate!.name);
     expect(sides.aside.map(({ name }) => name)).toEqual(job.aside.map(({ name }) => name));
     const all = evaluate(job);
+    // As many draws of every candidate as the command makes for its answer.
+    drawInFull(all);
     const compared = asideResults(all);
     for (const [i, side] of evaluateAside(job).entries()) {
       const { sheets } = sides.aside[i]!;

@@ -112,7 +112,7 @@ describe('inputs changed', () => {
       expect.objectContaining({
         path: 'pump.volts',
         side: 'candidate',
-        from: '13.2 V',
+        from: '13.2 V ± 0.2 V',
         to: 'as found',
       }),
     ]);
