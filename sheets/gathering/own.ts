@@ -11,7 +11,7 @@ export function ownReport(job: Job, side: Side) {
       const content = Object.hasOwn(CONTENTS, sheet) ? CONTENTS[sheet] : undefined;
       if (!content || !own.some(({ kind }) => kind === 'calculation')) return [];
       const { lines } = content(side, evaluate(job));
-      return [[sheet, ownCalculations(own, lines).map(rowOf)] as const];
+      return [[sheet, ownCalculations(own, lines, side.values).map(rowOf)] as const];
     }),
   );
 }

@@ -7,6 +7,7 @@ import {
 } from '$lib/job/own/ownCalculation';
 import type { OwnLine } from '$lib/job/own/ownLines';
 import { sheetSymbols } from '$lib/job/own/ownSymbols';
+import type { Values } from '$lib/job/values';
 import { difference, worded } from '$lib/kit/format';
 import type { OwnCalculationItem, OwnSide, OwnSymbol } from '$lib/kit/ownTypes';
 import type { SideName } from '$lib/kit/types';
@@ -14,15 +15,21 @@ import type { Line } from '$lib/solver/formula';
 import type { UnitSystem } from '$lib/units';
 import { printAs } from '$lib/units/expression';
 
-/** Calculations by the id of their line; `planned` are the lines of the candidate, where there is one. */
+/** What the calculations of one side stand on. */
+export interface Ground {
+  readonly lines: readonly Line[];
+  readonly values: Values;
+}
+
+/** Calculations by the id of their line; `planned` is the candidate's ground, where there is one. */
 export function calculationItems(
   own: readonly OwnLine[],
-  found: readonly Line[],
-  planned: readonly Line[] | undefined,
+  found: Ground,
+  planned: Ground | undefined,
   system: UnitSystem,
 ): ReadonlyMap<string, OwnCalculationItem> {
-  const asFound = ownCalculations(own, found);
-  const candidate = planned && ownCalculations(own, planned);
+  const asFound = ownCalculations(own, found.lines, found.values);
+  const candidate = planned && ownCalculations(own, planned.lines, planned.values);
   return new Map(asFound.map((one, i) => [one.id, itemOf(one, candidate?.[i], system)] as const));
 }
 
@@ -83,10 +90,10 @@ function differenceOf(a: Done, b: Done, system: UnitSystem) {
 /** What a calculation on these lines may use, the results of the reader's own lines included. */
 export function usableSymbols(
   own: readonly OwnLine[],
-  found: readonly Line[],
+  { lines, values }: Ground,
   system: UnitSystem,
 ): readonly OwnSymbol[] {
-  const mine = ownCalculations(own, found).flatMap(({ line, outcome }) => {
+  const mine = ownCalculations(own, lines, values).flatMap(({ line, outcome }) => {
     const name = line.symbol.trim();
     if (name === '' || !outcome.ok) return [];
     const { text, unit } = printAs(outcome.value, outcome.shown, system);
@@ -94,7 +101,7 @@ export function usableSymbols(
     const value = unit ? `${text}\u00a0${unit}` : text;
     return [{ name, tex: symbolTex(name), means, value, line: line.id }];
   });
-  const theirs = sheetSymbols(found).offered.map(({ name, tex, means, quantity, value }) => ({
+  const theirs = sheetSymbols(lines).offered.map(({ name, tex, means, quantity, value }) => ({
     name,
     tex,
     means,

@@ -78,7 +78,7 @@ describe('npm run solve', () => {
         );
       }
       const { lines } = CONTENTS['loop-balance']!(evaluated[side]!, evaluated);
-      const outcome = ownCalculations(own, lines)[0]!.outcome;
+      const outcome = ownCalculations(own, lines, evaluated[side]!.values)[0]!.outcome;
       const value = outcome.ok ? outcome.value : NaN;
       expect(report.sides[side].own['loop-balance']).toMatchObject([
         { id: 'a', symbol: 'G_x', unit: 'W/K', value },

@@ -1,6 +1,6 @@
 /**
  * The reader's own calculation lines of one sheet on one side, worked out in their order: each may use
- * the symbols of the sheet and of the reader's lines above it. Pure: page, print and command line share it.
+ * the symbols of the sheet's lines, of the reader's lines above it, and of the job's inputs. Pure: page, print and command line share it.
  */
 import type { Line } from '$lib/solver/formula';
 import type { UnitSystem } from '$lib/units';
@@ -18,9 +18,10 @@ import {
   type Shown,
   type Tree,
 } from '$lib/units/expression';
-import { FIELDS } from '../fields';
+import type { Values } from '../value';
+import { inputSymbols, type InputSymbol, type InputSymbols } from './inputSymbols';
 import type { OwnLine } from './ownLines';
-import { sheetSymbols, typedName, type SheetSymbols } from './ownSymbols';
+import { RESERVED, sheetSymbols, type SheetSymbols } from './ownSymbols';
 
 export type OwnCalculationLine = OwnLine & { readonly kind: 'calculation' };
 
@@ -60,22 +61,26 @@ interface Usable {
 
 const isCalculation = (line: OwnLine): line is OwnCalculationLine => line.kind === 'calculation';
 
-/** Work out the calculations among `own` over what the sheet's `lines` say. Never throws. */
+/** Work out the calculations among `own` over what the sheet's `lines` say and the inputs hold. Never throws. */
 export function ownCalculations(
   own: readonly OwnLine[],
   lines: readonly Line[],
+  values: Values,
 ): readonly OwnCalculated[] {
   const sheet = sheetSymbols(lines);
+  const inputs = inputSymbols(values);
   const usable = new Map<string, Usable>();
-  for (const [name, { tex, quantity, value }] of sheet.byName) {
-    const shown: Shown = { as: 'quantity', quantity };
-    usable.set(name, { tex, amount: amountOf(value, quantity), shown });
-  }
+  for (const [name, symbol] of sheet.byName) usable.set(name, usableOf(symbol));
   const calculations = own.filter(isCalculation);
   return calculations.map((line, i) => {
     const later = new Set(calculations.slice(i).map((other) => other.symbol.trim()));
     const above = calculations.slice(0, i).map((other) => other.symbol.trim());
-    const done = calculated(line, sheet, usable, { above, later });
+    const taken = (name: string) =>
+      sheet.ambiguous.has(name) || above.includes(name) || (name !== '' && later.has(name));
+    const here = new Map<string, Usable>();
+    for (const [name, input] of inputs.byName) if (!taken(name)) here.set(name, usableOf(input));
+    for (const [name, one] of usable) here.set(name, one);
+    const done = calculated(line, sheet, here, { above, later, inputs });
     const symbol = line.symbol.trim();
     // A line without a result leaves its symbol unusable; what uses it says so.
     if (done.outcome.ok && symbol !== '') {
@@ -86,19 +91,26 @@ export function ownCalculations(
   });
 }
 
+const usableOf = ({ tex, quantity, value }: InputSymbol): Usable => ({
+  tex,
+  amount: amountOf(value, quantity),
+  shown: { as: 'quantity', quantity },
+});
+
 const FROM_ABSOLUTE_ZERO =
   'A temperature is multiplied or divided here: it counts from absolute zero. For a difference subtract two temperatures first.';
 
 interface Around {
   readonly above: readonly string[];
   readonly later: ReadonlySet<string>;
+  readonly inputs: InputSymbols;
 }
 
 function calculated(
   line: OwnCalculationLine,
   sheet: SheetSymbols,
   usable: ReadonlyMap<string, Usable>,
-  { above, later }: Around,
+  { above, later, inputs }: Around,
 ): OwnCalculated {
   const symbol = line.symbol.trim();
   const refused = (part: OwnPart, message: string, tex: string | null = null): OwnCalculated => ({
@@ -120,9 +132,8 @@ function calculated(
       const own = name === symbol ? 'this very line' : 'a line below';
       return { refused: `“${name}” is worked out in ${own}; a line can use only those above it.` };
     }
-    const input = inputNamed(name);
-    if (input !== null) return { refused: besideInput(name, input) };
-    return 'unknown';
+    const several = inputs.ambiguous.get(name);
+    return several ? { refused: besideInputs(name, several) } : 'unknown';
   });
   if (!read.ok)
     return refused('expression', `${read.message}${alike(read, line.expression, sheet)}`);
@@ -156,19 +167,11 @@ function calculated(
   };
 }
 
-/** The inputs that print this symbol beside their blank, by label; a word of the language is none. */
-function inputNamed(name: string): string | null {
-  if (name === '' || unitWord(name) || isFunction(name) || RESERVED.has(name)) return null;
-  const labels = new Set<string>();
-  for (const field of FIELDS.values()) {
-    if (field.kind !== 'quantity' || !field.symbol || typedName(field.symbol) !== name) continue;
-    labels.add(`“${field.label}”`);
-  }
-  return labels.size === 0 ? null : [...labels].slice(0, 3).join(' or ');
-}
+/** So many names are told; there may be a dozen. */
+const TOLD = 4;
 
-const besideInput = (name: string, input: string) =>
-  `“${name}” stands beside the input ${input} and in no line of this sheet: type its value with its unit, or use a symbol of a line.`;
+const besideInputs = (name: string, choices: readonly string[]) =>
+  `“${name}” stands beside ${choices.length} inputs and in no line of this sheet: write ${choices.slice(0, TOLD).join(' or ')}${choices.length > TOLD ? ' or the like' : ''}.`;
 
 /** Symbols that a name nobody knows may have been meant for. */
 function alike(
@@ -230,12 +233,6 @@ function symbolFault(symbol: string, sheet: SheetSymbols, above: readonly string
   if (above.includes(symbol)) return `“${symbol}” is the symbol of a line above.`;
   return null;
 }
-
-/** Words the parser keeps for itself, or that would mislead. */
-const RESERVED = new Set([
-  ...['true', 'false', 'null', 'undefined', 'NaN', 'Infinity', 'end', 'i', 'e', 'F', 'C'],
-  ...['in', 'to', 'mod', 'and', 'or', 'xor', 'not', 'constructor', 'prototype'],
-]);
 
 /** `Q_loss` as it is typeset. */
 export const symbolTex = (symbol: string): string => {

@@ -40,6 +40,12 @@ export function typedName(tex: string): string | null {
   return /^[A-Za-z][A-Za-z0-9_]*$/.test(name) ? name : null;
 }
 
+/** Words the parser keeps for itself, or that would mislead. */
+export const RESERVED = new Set([
+  ...['true', 'false', 'null', 'undefined', 'NaN', 'Infinity', 'end', 'i', 'e', 'F', 'C'],
+  ...['in', 'to', 'mod', 'and', 'or', 'xor', 'not', 'constructor', 'prototype'],
+]);
+
 interface Occurrence extends SheetSymbol {
   readonly line: string;
   /** What this line finds; otherwise what goes into it. */
