@@ -12,7 +12,8 @@ import { asideResults } from '../upgrades/content';
 import { studyInFull } from '../how-sure/study';
 import type { Finding, Result } from '../types';
 import { dutyOf } from '../wiring/duty';
-import { answerAtOnce, drawInFull, type Answer } from './answer';
+import type { Answer } from '../upgrades/answer';
+import { answerAtOnce, drawInFull } from './answer';
 
 /** The sheet that sets all candidates side by side. */
 const COMPARED = COMPARISON.slug;

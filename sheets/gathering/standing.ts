@@ -2,7 +2,8 @@
 import type { SideId } from '$lib/job/types';
 import type { Result, Sentence } from '../types';
 import { q, say } from '../types';
-import { ANSWERS, type Answer } from './answer';
+import type { Answer } from '../upgrades/answer';
+import { ANSWERS } from './answer';
 import type { Gathered } from './gather';
 import { sheetsOf } from './strongest';
 

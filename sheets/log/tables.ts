@@ -3,9 +3,17 @@ import { clock } from '$lib/job/log/logEdits';
 import { channelName } from '$lib/job/log/logKeep';
 import type { LogEventRecord, LogRecord } from '$lib/job/log/logRecord';
 import type { DataRow } from '$lib/kit/dataTable';
-import { difference, spreadText, worded } from '$lib/kit/format';
+import { difference, differenceOf, shown, spreadText, worded } from '$lib/kit/format';
 import type { UnitSystem } from '$lib/kit/types';
+import type { Quantity } from '$lib/solver/quantity';
 import { channelQuantity, parameterName, parameterOf, readName } from './words';
+
+/** A half width with its unit, two digits of it. */
+const spreadWords = (half: number, quantity: Quantity, system: UnitSystem): string => {
+  const { unit } = shown(half, differenceOf(quantity), system);
+  const text = spreadText(half, differenceOf(quantity), system);
+  return unit ? `${text}\u00a0${unit}` : text;
+};
 
 export function estimateRows({ fit }: LogRecord, system: UnitSystem): DataRow[] {
   if (!fit) return [];
@@ -19,8 +27,8 @@ export function estimateRows({ fit }: LogRecord, system: UnitSystem): DataRow[] 
         head: parameterName(name),
         cells: [
           worded(value, quantity, system),
-          half === null ? 'not held' : spreadText(half, quantity, system),
-          instruments === null || half === null ? '' : spreadText(instruments, quantity, system),
+          half === null ? 'not held' : spreadWords(half, quantity, system),
+          instruments === null || half === null ? '' : spreadWords(instruments, quantity, system),
           entered === null ? '' : worded(entered, quantity, system),
         ],
       };
@@ -64,7 +72,7 @@ export const changeRows = ({ changes }: LogEventRecord, system: UnitSystem): Dat
       head: channelName(channel),
       cells: [
         worded(at, 'time', system),
-        `± ${worded(0.5 * (latest - earliest), 'time', system)}`,
+        `± ${spreadWords(0.5 * (latest - earliest), 'time', system)}`,
         worded(before, quantity, system),
         worded(after, quantity, system),
         `${text} ${unit}`,

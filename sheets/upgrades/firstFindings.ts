@@ -51,6 +51,22 @@ export function firstSentence(options: readonly Option[], { judge }: UpgradeStud
   ];
 }
 
+/** With what it lacks of a proof; `sure`: it lacks nothing. Empty where there is no first. */
+export function firstWithProof(
+  options: readonly Option[],
+  study: UpgradeStudy,
+): { readonly sure: boolean; readonly sentence: Sentence } {
+  const first = firstOf(options);
+  const sure = !first?.cheapest || first.cheapest.n >= SURE * first.cheapest.N;
+  return {
+    sure,
+    sentence: [
+      ...firstSentence(options, study),
+      ...(sure ? [] : [' That is no proof: measure better what is unsure, see sheet 16.']),
+    ],
+  };
+}
+
 /** Where it ends, and how likely that is cool enough; nothing where it is not drawn. */
 export function limitSentence({ drawn, T, name }: Option, limit: number): Sentence {
   if (!drawn) return [];
@@ -87,15 +103,8 @@ export function firstFindings(
   const first = firstOf(options);
   const found: Finding[] = [];
   if (first) {
-    const sure = !first.cheapest || first.cheapest.n >= SURE * first.cheapest.N;
-    found.push({
-      code: 'first',
-      level: sure ? 'good' : 'watch',
-      sentence: [
-        ...firstSentence(options, study),
-        ...(sure ? [] : [' That is no proof: measure better what is unsure, see sheet 16.']),
-      ],
-    });
+    const { sure, sentence } = firstWithProof(options, study);
+    found.push({ code: 'first', level: sure ? 'good' : 'watch', sentence });
   }
   const [most] = options.filter(({ gain }) => takesOff(gain)).toSorted((a, b) => b.gain - a.gain);
   if (most && most.name !== first?.name) {

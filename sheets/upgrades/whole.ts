@@ -18,7 +18,10 @@ export function enoughSentence({ found, judge }: UpgradeStudy, limit: number): S
   return say`As found the charge air ${JUDGED[judge]} is at ${q(T, 'temperature')}, within the limit of ${q(limit, 'temperature')}: nothing has to be bought for that.`;
 }
 
-/** What the best within the budget does where the answer does not look; `past`: not cool enough there. */
+/**
+ * What the best within the budget does where the answer does not look, to go on after “the”; `past`: not
+ * cool enough there.
+ */
 export function otherwise(
   all: Evaluated,
   { best, judge }: UpgradeStudy,
@@ -32,8 +35,8 @@ export function otherwise(
   return {
     past,
     sentence: past
-      ? say`The charge air ${JUDGED[other]} is then still at ${q(T, 'temperature')}, past the limit of ${q(limit, 'temperature')}: judge by that as well to see what helps there.`
-      : say`The charge air ${JUDGED[other]} is then at ${q(T, 'temperature')}, within the limit as well.`,
+      ? say`charge air ${JUDGED[other]} is then still at ${q(T, 'temperature')}, past the limit of ${q(limit, 'temperature')}: judge by that as well to see what helps there.`
+      : say`charge air ${JUDGED[other]} is then at ${q(T, 'temperature')}, within the limit as well.`,
   };
 }
 
@@ -71,7 +74,7 @@ export function wholeFindings(all: Evaluated, study: UpgradeStudy, limit: number
           {
             code: 'otherwise',
             level: other.past ? 'watch' : 'info',
-            sentence: ['With the best within the budget: ', ...other.sentence],
+            sentence: ['With the best within the budget the ', ...other.sentence],
           } as const,
         ]
       : []),

@@ -1,9 +1,11 @@
 /** Tables of the log's sheet as they are written into the page. */
 import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
+import DataTable from '$lib/kit/DataTable.svelte';
 import type { MappedLog } from '$lib/log/worker/messages';
 import MarkList from '../../sheets/log/MarkList.svelte';
-import StackedTable from '../../sheets/log/StackedTable.svelte';
+import { changeRows, estimateRows } from '../../sheets/log/tables';
+import { demoJob } from '../sheets/jobs';
 
 describe('doubtful readings', () => {
   const mapped: MappedLog = {
@@ -34,8 +36,9 @@ describe('doubtful readings', () => {
 });
 
 it('each cell of a stacked table bears the name of its column', () => {
-  const { body } = render(StackedTable, {
+  const { body } = render(DataTable, {
     props: {
+      stacks: true,
       title: 'Found',
       columns: ['Parameter', 'Found', { label: '±, 95 % sure' }],
       rows: [{ key: 'a', head: 'UA', cells: ['129 W/K', '28'] }],
@@ -45,4 +48,17 @@ it('each cell of a stacked table bears the name of its column', () => {
   expect(body.match(/data-label="[^"]*"/g)).toEqual(
     expect.arrayContaining(['data-label="Found"', 'data-label="±, 95 % sure"']),
   );
+});
+
+it('what a fit found and its ± bear the same unit, the ± two digits', () => {
+  const { log } = demoJob();
+  const rows = estimateRows(log!, 'US').filter(({ weight }) => weight !== 'soft');
+  expect(rows.length).toBeGreaterThan(2);
+  for (const { cells } of rows) {
+    const [value, half] = cells.map(String).map((cell) => cell.split('\u00a0'));
+    expect(half!.slice(1)).toEqual(value!.slice(1));
+    expect(half![0]!.replace(/[^1-9]/g, '').length).toBeLessThanOrEqual(2);
+  }
+  const [change] = changeRows(log!.events[0]!, 'US');
+  expect(change!.cells[1]).toMatch(/^± [\d.]{1,4}\u00a0s$/);
 });
