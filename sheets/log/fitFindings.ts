@@ -1,5 +1,7 @@
 /** What the fit found of the front exchanger, and what may be built on it. */
 import type { LogEstimate, LogFit, LogRecord } from '$lib/job/log/logRecord';
+import { about as MEASURED } from '../core-from-measures/about';
+import { about as RATED } from '../exchangers/about';
 import { q, say, type Finding, type Sentence } from '../types';
 import { leastOf } from './least';
 import type { Study } from './study';
@@ -75,7 +77,7 @@ function uaFinding(study: Study, fit: LogFit, frontUA: LogEstimate): Finding {
       level: doubted ? 'watch' : 'info',
       sentence: [
         ...is,
-        ...say`. No exchanger was entered to compare it with: enter its rating or its measures on sheet 4 or 14.`,
+        ...say`. No exchanger was entered to compare it with: enter its rating or its measures on sheet ${String(RATED.number)} or ${String(MEASURED.number)}.`,
         ...after,
       ],
     };

@@ -13,6 +13,7 @@ import {
 } from '$lib/solver/hydraulics/formulas';
 import { runShares, worstRun, type RunShare } from '$lib/solver/hydraulics/shares';
 import type { CoolantKind, Hose, HoseId, Loop, SteadySolution } from '$lib/solver/loop/types';
+import { about as METER } from '../flow-meter/about';
 import { PART_WORDS } from './parts';
 
 /** Where density and viscosity come from. */
@@ -180,7 +181,7 @@ const headLine = (
         notes: [
           {
             code: 'meter',
-            message: `The other losses hold the flow meter’s ${meter.k.toPrecision(3)}: sheet 13.`,
+            message: `The other losses hold the flow meter’s ${meter.k.toPrecision(3)}: sheet ${METER.number}.`,
           },
         ],
       }),

@@ -21,7 +21,7 @@ export const log: FieldGroup = {
           kind: 'choice',
           choices: [
             { value: 'fit', label: 'for the fit' },
-            { value: 'hold-out', label: 'held out, to try the fit on' },
+            { value: 'hold-out', label: 'held out' },
           ],
         },
       ],
