@@ -1,11 +1,8 @@
 /** How much of a vehicle somebody has entered: a sheet of usual values must not pass for its own. */
 import { own } from './values';
 import { FIELDS } from './fields';
+import { OF_THE_LOOP } from './fields/ofTheLoop';
 import type { Job } from './types';
-
-/** Inputs that describe the loop; readings, questions and views do not. */
-const OF_THE_LOOP =
-  /^(loop|site|coolant|engine|duty|chargeCooler|frontExchanger|hose|pump|feed|reservoir|fans|airPath|soak)\./;
 
 /** A loop told by fewer inputs than this is mostly a usual one (ours). */
 const FEW = 20;

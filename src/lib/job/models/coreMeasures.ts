@@ -4,12 +4,13 @@ import { coreFromGeometry, type GeometryCore } from '$lib/solver/cores/geometry/
 import type { CoreGeometry, FinKind } from '$lib/solver/cores/geometry/types';
 import { pressureAtAltitude } from '$lib/solver/air/atmosphere';
 import { SolverError } from '$lib/solver/errors';
+import type { CoreId } from '$lib/solver/loop/order';
 import type { Arrangement } from '$lib/solver/loop/types';
 import { ratingOf } from './rating';
 import type { Values } from '../value';
 
-export const CORES = ['chargeCooler', 'frontExchanger'] as const;
-export type CoreId = (typeof CORES)[number];
+export type { CoreId };
+export const CORES = ['chargeCooler', 'frontExchanger'] as const satisfies readonly CoreId[];
 
 /** Measures of a core as the solver takes them. */
 export function geometryOf(values: Values, core: CoreId): CoreGeometry {

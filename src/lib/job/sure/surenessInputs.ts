@@ -3,12 +3,9 @@ import { LATTICE_RANGE } from '$lib/solver/numerics/lattice';
 import type { Distribution } from '$lib/solver/uncertainty/distributions';
 import type { Side } from '../evaluate';
 import { fieldAt, FIELDS } from '../fields';
+import { OF_THE_LOOP } from '../fields/ofTheLoop';
 import { distributionOf } from './plusMinus';
 import type { Value, Values } from '../values';
-
-/** Inputs of the loop itself: readings, questions and views do not move it. */
-const OF_THE_LOOP =
-  /^(site|coolant|engine|duty|chargeCooler|frontExchanger|hose|pump|feed|reservoir|fans|airPath|soak)\./;
 
 const PATHS = [...FIELDS]
   .filter(([path, { kind }]) => kind === 'quantity' && OF_THE_LOOP.test(path))

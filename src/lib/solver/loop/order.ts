@@ -1,5 +1,5 @@
 /** What follows from the order in which the liquid passes the two cores. */
-import type { HoseId, LiquidOrder, Loop } from './description';
+import type { LiquidOrder, Loop } from './description';
 import type { LoopTemperatures } from './solved';
 
 export type CoreId = 'chargeCooler' | 'frontExchanger';
@@ -13,12 +13,6 @@ export const isFrontFirst = (loop: Ordered): boolean => orderOf(loop) === 'front
 /** Both cores in order of flow. */
 export const coresInOrder = (loop: Ordered): readonly [CoreId, CoreId] =>
   isFrontFirst(loop) ? ['frontExchanger', 'chargeCooler'] : ['chargeCooler', 'frontExchanger'];
-
-/** Everything that takes of the pump's head, in order of flow. */
-export function partsInOrder(loop: Ordered): readonly (HoseId | CoreId)[] {
-  const [first, second] = coresInOrder(loop);
-  return ['suction', 'delivery', first, 'transfer', second, 'back'];
-}
 
 /** Liquid leaving the first core for the run between the two, K. */
 export const leavingFirstCore = (t: LoopTemperatures, loop: Ordered): number =>
