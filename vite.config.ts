@@ -27,6 +27,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 120_000,
+          // What is awaited comes within a frame or so; on a busy machine it takes seconds.
+          expect: { poll: { timeout: 30_000 } },
           globalSetup: ['tests/browser/serve.ts'],
         },
       },

@@ -30,11 +30,15 @@ const watchScroll = (page: Page) =>
 const highest = (page: Page) =>
   page.evaluate(() => (globalThis as unknown as { highest: number }).highest);
 
-const inSight = (page: Page, id: string) =>
-  page.evaluate((of) => {
-    const { top } = document.getElementById(of)!.getBoundingClientRect();
-    return top > -60 && top < innerHeight;
-  }, id);
+/** @param within - share of the window, from its top */
+const inSight = (page: Page, id: string, within = 1) =>
+  page.evaluate(
+    ({ id, within }) => {
+      const { top } = document.getElementById(id)!.getBoundingClientRect();
+      return top > -60 && top < innerHeight * within;
+    },
+    { id, within },
+  );
 
 describe('landing on a part of a sheet on a phone', () => {
   it.each(
@@ -57,6 +61,17 @@ describe('landing on a part of a sheet on a phone', () => {
     await expect.poll(() => busy.count(), { timeout: 40_000 }).toBe(0);
     expect(await highest(page)).toBeGreaterThan(PHONE.height / 2);
     // What grew above it must not have carried it away.
-    await expect.poll(() => inSight(page, `${part}-${number}`)).toBe(true);
+    await expect.poll(() => inSight(page, `${part}-${number}`, 1 / 4)).toBe(true);
+  });
+
+  it('lets go of who scrolls on', async () => {
+    const page = await visit('sheets/how-sure/#lines-16', PHONE);
+    await expect.poll(() => inSight(page, 'lines-16', 1 / 4)).toBe(true);
+    await page.mouse.wheel(0, 2 * PHONE.height);
+    await expect.poll(() => inSight(page, 'lines-16')).toBe(false);
+    // Plots above go on growing; the link takes nobody back.
+    const busy = page.locator('main progress, main [data-busy]');
+    await expect.poll(() => busy.count(), { timeout: 40_000 }).toBe(0);
+    expect(await inSight(page, 'lines-16')).toBe(false);
   });
 });
