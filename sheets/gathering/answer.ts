@@ -1,5 +1,5 @@
 /** What the sheet of upgrades says first, for the cover: the same findings, so the same words and numbers. */
-import type { Evaluated } from '$lib/job/evaluate';
+import type { Evaluated, Side } from '$lib/job/evaluate';
 import { FULL, finished, sureness, surenessKey } from '$lib/job/sure/sureness';
 import { driven, drivenKey, DRIVES } from '$lib/job/upgrades/driven';
 import { about as UPGRADES } from '../upgrades/about';
@@ -8,6 +8,7 @@ import { choicesOf } from '../upgrades/choice';
 import { studies } from '../how-sure/study';
 import { drawsFor, drives, toldSides } from '../upgrades/draws';
 import { optionsOf } from '../upgrades/options';
+import { halfWidth } from '../upgrades/plusMinus';
 import { studyOf } from '../upgrades/study';
 
 /** The sheet that answers. */
@@ -35,3 +36,7 @@ export function answerAtOnce(all: Evaluated): Answer | null {
   const answer = answerOf(all, study, options, drawsOf);
   return answer.sells ? answer : null;
 }
+
+/** ± of the hottest charge of the drive, K, by the same draws; undefined where nothing makes it unsure. */
+export const hottestPlusMinus = (side: Side, all: Evaluated): number | undefined =>
+  halfWidth(drawsFor(all, studyOf(all), true)(side).chargeHottest);

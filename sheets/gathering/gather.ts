@@ -13,7 +13,7 @@ import { studyInFull } from '../how-sure/study';
 import type { Finding, Result } from '../types';
 import { dutyOf } from '../wiring/duty';
 import type { Answer } from '../upgrades/answer';
-import { answerAtOnce, drawInFull } from './answer';
+import { answerAtOnce, drawInFull, hottestPlusMinus } from './answer';
 
 /** The sheet that sets all candidates side by side. */
 const COMPARED = COMPARISON.slug;
@@ -26,6 +26,8 @@ export interface Gathered {
   readonly findings: readonly Finding[];
   /** What to do first: of the sheet that compares, with the loop as found; null: it has none. */
   readonly answer?: Answer | null;
+  /** ± of the hottest charge of the drive, K: of the sheet that compares, by its draws. */
+  readonly hottestPlusMinus?: number;
   /** The sheet could not be worked out at all. */
   readonly failed?: string;
 }
@@ -51,7 +53,15 @@ export function* gather(all: Evaluated, patient = false): Generator<Gathered, vo
         const { results, findings } = CONTENTS[sheet]!(side, all);
         const answers = sheet === COMPARED && side === asFound;
         const answer = answers ? { answer: answerAtOnce(all) } : {};
-        yield { sheet, side: side.id, results, findings, ...answer };
+        const hottest = sheet === COMPARED ? hottestPlusMinus(side, all) : undefined;
+        yield {
+          sheet,
+          side: side.id,
+          results,
+          findings,
+          ...answer,
+          ...(hottest !== undefined && { hottestPlusMinus: hottest }),
+        };
       } catch (thrown) {
         yield { sheet, side: side.id, results: [], findings: [], failed: wordsOf(thrown) };
       }

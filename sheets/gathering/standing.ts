@@ -18,15 +18,21 @@ const DRAWN: Readonly<Record<string, string>> = {
 export const answerIn = (parts: readonly Gathered[]): Answer | null =>
   parts.find(({ sheet, side }) => sheet === ANSWERS && side === 'asFound')?.answer ?? null;
 
-/** The headline of a side, each result with its ± where it was drawn. */
+/**
+ * The headline of a side, each result with its ± where it was drawn: settled loops by the sheet on how
+ * sure it is, the drive by the sheet that compares.
+ */
 export function withPlusMinus(
   headline: readonly Result[],
   parts: readonly Gathered[],
   side: SideId,
 ): readonly Result[] {
-  const drawn = parts.find((one) => one.sheet === 'how-sure' && one.side === side)?.results ?? [];
+  const partOf = (sheet: string) => parts.find((one) => one.sheet === sheet && one.side === side);
+  const drawn = partOf('how-sure')?.results ?? [];
+  const hottest = partOf(ANSWERS)?.hottestPlusMinus;
   return headline.map((result) => {
-    const pm = drawn.find(({ id }) => id === DRAWN[result.id])?.plusMinus;
+    const settled = drawn.find(({ id }) => id === DRAWN[result.id])?.plusMinus;
+    const pm = result.id === 'peak-charge' ? hottest : settled;
     return pm === undefined || result.value === null ? result : { ...result, plusMinus: pm };
   });
 }
@@ -52,9 +58,9 @@ export function pastLimits(
   if (once.length === 0) return [];
   return [
     'Past the limit: ',
-    ...once.flatMap(({ name, value, quantity }, i) => [
+    ...once.flatMap(({ name, value, quantity, plusMinus }, i) => [
       i === 0 ? '' : '; ',
-      ...(value === null ? [name] : say`${name}, ${q(value, quantity)}`),
+      ...(value === null ? [name] : say`${name}, ${q(value, quantity, plusMinus)}`),
     ]),
     '.',
   ].filter((part) => part !== '');

@@ -2,7 +2,7 @@
 import type { Evaluated } from '$lib/job/evaluate';
 import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { say, type Sentence } from '../types';
-import type { DrawsOf } from './draws';
+import { judgedDraws, type DrawsOf } from './draws';
 import { bestSentence } from './findings';
 import { firstOf, firstWithProof, limitSentence } from './firstFindings';
 import { drawnWith } from './front';
@@ -30,13 +30,14 @@ export function answerOf(
 ): Answer {
   const { charge: limit } = all.asFound.limits;
   const first = firstOf(options);
-  const enough = enoughSentence(study, limit);
+  const now = judgedDraws(study.judge, drawsOf(all.asFound));
+  const enough = enoughSentence(study, limit, now);
   if (!first) {
     const nothing = say`Nothing that has a price takes degrees off the charge air that would be felt.`;
     return { leads: [enough, nothing], paragraphs: [], sells: false };
   }
   const best = bestSentence(study, movesIn(all.job), limit, drawnWith(all, study, drawsOf));
-  const other = best.length > 0 ? otherwise(all, study, limit) : null;
+  const other = best.length > 0 ? otherwise(all, study, limit, drawsOf) : null;
   return {
     leads: [enough, firstWithProof(options, study).sentence],
     paragraphs: [limitSentence(first, limit), other ? [...best, ' The ', ...other.sentence] : best],

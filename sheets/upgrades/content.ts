@@ -86,7 +86,7 @@ function withAll(
     ],
     findings: [
       ...firstFindings(options, study, choices.length - 1),
-      ...wholeFindings(all, study, all.asFound.limits.charge),
+      ...wholeFindings(all, study, all.asFound.limits.charge, drawsOf),
       ...budgetFindings(study, moves, all.asFound.limits.charge, drawnWith(all, study, drawsOf)),
       ...frontFindings(frontRows(all, study, drawsOf)),
       ...own.findings,

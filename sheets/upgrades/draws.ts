@@ -33,7 +33,9 @@ export const NO_DRAWS: DrawsOf = () => ({});
 export function toldSides(all: Evaluated, study: UpgradeStudy) {
   const choices = [all.asFound, ...candidateSides(all.job)];
   const every = [...choices, ...toldSets(study).map(sidesIn(all.job))];
-  return { settled: every, driven: study.judge === 'pull' ? every : choices };
+  // Of the best its drive is told as well, whatever it is judged by.
+  const best = study.best ? [sidesIn(all.job)(study.best.moves)] : [];
+  return { settled: every, driven: study.judge === 'pull' ? every : [...choices, ...best] };
 }
 
 /** What of them the other thread still has to draw: nothing, when all is there. */

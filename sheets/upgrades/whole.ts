@@ -2,20 +2,27 @@
 import type { Evaluated } from '$lib/job/evaluate';
 import { FIELDS } from '$lib/job/fields';
 import { judged, type Judge } from '$lib/job/upgrades/assess';
+import type { Drawn } from '$lib/job/upgrades/spreads';
 import { candidatesOf, type UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import type { Entries } from '$lib/job/types';
 import { q, say, type Finding, type Sentence } from '../types';
 import { assessed } from './choice';
+import { judgedDraws, type DrawsOf } from './draws';
+import { halfWidth } from './plusMinus';
 import { sidesIn } from './study';
 import { JUDGED, short } from './words';
 
 const OTHER: Readonly<Record<Judge, Judge>> = { cruise: 'pull', pull: 'cruise' };
 
 /** Where the loop as found keeps the limit by itself. */
-export function enoughSentence({ found, judge }: UpgradeStudy, limit: number): Sentence {
+export function enoughSentence(
+  { found, judge }: UpgradeStudy,
+  limit: number,
+  drawn: Drawn | null,
+): Sentence {
   const T = judged(judge, found);
   if (T === null || T > limit) return [];
-  return say`As found the charge air ${JUDGED[judge]} is at ${q(T, 'temperature')}, within the limit of ${q(limit, 'temperature')}: nothing has to be bought for that.`;
+  return say`As found the charge air ${JUDGED[judge]} is at ${q(T, 'temperature', halfWidth(drawn))}, within the limit of ${q(limit, 'temperature')}: nothing has to be bought for that.`;
 }
 
 /**
@@ -26,17 +33,20 @@ export function otherwise(
   all: Evaluated,
   { best, judge }: UpgradeStudy,
   limit: number,
+  drawsOf: DrawsOf,
 ): { readonly past: boolean; readonly sentence: Sentence } | null {
   if (!best) return null;
   const other = OTHER[judge];
-  const T = judged(other, assessed(sidesIn(all.job)(best.moves)));
+  const side = sidesIn(all.job)(best.moves);
+  const T = judged(other, assessed(side));
   if (T === null) return null;
+  const pm = halfWidth(judgedDraws(other, drawsOf(side)));
   const past = T > limit;
   return {
     past,
     sentence: past
-      ? say`charge air ${JUDGED[other]} is then still at ${q(T, 'temperature')}, past the limit of ${q(limit, 'temperature')}: judge by that as well to see what helps there.`
-      : say`charge air ${JUDGED[other]} is then at ${q(T, 'temperature')}, within the limit as well.`,
+      ? say`charge air ${JUDGED[other]} is then still at ${q(T, 'temperature', pm)}, past the limit of ${q(limit, 'temperature')}: judge by that as well to see what helps there.`
+      : say`charge air ${JUDGED[other]} is then at ${q(T, 'temperature', pm)}, within the limit as well.`,
   };
 }
 
@@ -63,9 +73,14 @@ export function exactSentence({ job }: Evaluated): Sentence {
 const hasSpread = (entries: Entries) => Object.values(entries).some(({ pm }) => pm !== undefined);
 
 /** The same as findings of the sheet. */
-export function wholeFindings(all: Evaluated, study: UpgradeStudy, limit: number): Finding[] {
-  const enough = enoughSentence(study, limit);
-  const other = otherwise(all, study, limit);
+export function wholeFindings(
+  all: Evaluated,
+  study: UpgradeStudy,
+  limit: number,
+  drawsOf: DrawsOf,
+): Finding[] {
+  const enough = enoughSentence(study, limit, judgedDraws(study.judge, drawsOf(all.asFound)));
+  const other = otherwise(all, study, limit, drawsOf);
   const exact = exactSentence(all);
   return [
     ...(enough.length > 0 ? [{ code: 'enough', level: 'good', sentence: enough } as const] : []),

@@ -10,6 +10,12 @@ import { answerIn, pastLimits, withPlusMinus } from '$sheets/gathering/standing'
 import { FOUND_ONLY, strongest } from '$sheets/gathering/strongest';
 import { headlineOf } from '$sheets/headline';
 import type { FindingLevel, Sentence } from '$sheets/types';
+import { drawnSides } from '$lib/job/sure/drawnSide';
+import { SEED } from '$lib/job/sure/sureness';
+import { uncertainOf } from '$lib/job/sure/surenessInputs';
+import { DRIVES } from '$lib/job/upgrades/driven';
+import { warmUp } from '$lib/solver/loop/warmUp';
+import { propagate } from '$lib/solver/uncertainty/propagate';
 import { demoJob } from './jobs';
 
 const part = (
@@ -135,7 +141,7 @@ describe('the cover of the demonstration job', { timeout: 60_000 }, () => {
     expect(words(strongest(unsure, ['upgrades'], 'asFound', 9))).toEqual(['first', 'alike']);
   });
 
-  it('gives settled temperatures the ± that their sheet draws, and none to what is not drawn', () => {
+  it('gives settled temperatures the ± that their sheet draws, and none before that is gathered', () => {
     const shown = withPlusMinus(headlineOf(all.asFound), parts, 'asFound');
     const drawn = parts.find(({ sheet, side }) => sheet === 'how-sure' && side === 'asFound')!;
     const middle = drawn.results.find(({ id }) => id === 'charge-cruise-middle')!;
@@ -143,8 +149,52 @@ describe('the cover of the demonstration job', { timeout: 60_000 }, () => {
     expect(of('cruise.charge-out')).toBe(middle.plusMinus);
     expect(of('cruise.reservoir')).toBeGreaterThan(0);
     expect(of('traffic.reservoir')).toBeGreaterThan(0);
-    expect(of('peak-charge')).toBeUndefined();
     expect(withPlusMinus(headlineOf(all.asFound), [], 'asFound')).toEqual(headlineOf(all.asFound));
+  });
+
+  it.each(['asFound', 'candidate'] as const)(
+    'gives the hottest charge of the drive of %s the ± of its own drives, followed one by one',
+    (id) => {
+      // By hand: the drive of each drawn loop with nothing thinned out, its peak read, the middle 95 %.
+      const side = all[id]!;
+      const inputs = uncertainOf(side.values);
+      const at = drawnSides(side, inputs);
+      const work = propagate(
+        {
+          inputs: inputs.map(({ distribution }) => distribution),
+          axes: inputs.map(({ axis }) => axis),
+          outputs: 1,
+          samples: DRIVES.atOnce,
+          seed: SEED,
+        },
+        (x) => {
+          const { prepared, request } = at(x)!;
+          if (!prepared.ok || !request.ok) throw new Error('not solved');
+          return [warmUp(prepared.value, request.value).peakCharge!.value];
+        },
+      );
+      let step = work.next();
+      while (!step.done) step = work.next();
+      const peaks = [...step.value.results[0]!].sort((a, b) => a - b);
+      // 32 draws: the 2.5 % and 97.5 % places are 0.775 of the way between the outer two.
+      expect(peaks).toHaveLength(32);
+      const low = peaks[0]! + 0.775 * (peaks[1]! - peaks[0]!);
+      const high = peaks[31]! - 0.775 * (peaks[31]! - peaks[30]!);
+      const shown = withPlusMinus(headlineOf(side), parts, id);
+      const { plusMinus, value } = shown.find((one) => one.id === 'peak-charge')!;
+      expect(plusMinus).toBeCloseTo((high - low) / 2, 3);
+      expect(low).toBeLessThan(value!);
+      expect(high).toBeGreaterThan(value!);
+    },
+  );
+
+  it('tells the ± of where the best ends where the answer does not look', () => {
+    const [, at] = found('otherwise').filter((part) => typeof part !== 'string');
+    const [T] = found('otherwise').filter((part) => typeof part !== 'string');
+    expect(T).toMatchObject({ quantity: 'temperature' });
+    expect(T!.plusMinus).toBeGreaterThan(0);
+    // The limit is what somebody set.
+    expect(at!.plusMinus).toBeUndefined();
   });
 
   it('names what of the candidate is past its limit though its sheets warn of nothing', () => {

@@ -23,7 +23,7 @@ describe('the other way to judge', () => {
     const best = assess(sidesIn(demo.job)(study.best!.moves));
     expect(best.chargeCruise!).toBeLessThan(limit);
     expect(best.chargePull!).toBeGreaterThan(limit);
-    const other = otherwise(demo, study, limit)!;
+    const other = otherwise(demo, study, limit, NO_DRAWS)!;
     expect(other.past).toBe(true);
     expect(words(other.sentence)).toMatch(/last pull ends is then still at .* past the limit/);
     const found = content(demo.asFound, demo).findings.find(({ code }) => code === 'otherwise')!;
@@ -34,10 +34,10 @@ describe('the other way to judge', () => {
 describe('a loop that keeps its limit', () => {
   const cool = evaluate(edited(demoJob(), { 'limits.charge': '300 °F' }));
   it('is told so before anything is sold', () => {
-    expect(words(enoughSentence(studyOf(cool), cool.asFound.limits.charge))).toMatch(
+    expect(words(enoughSentence(studyOf(cool), cool.asFound.limits.charge, null))).toMatch(
       /within the limit of .* nothing has to be bought/,
     );
-    expect(enoughSentence(study, limit)).toEqual([]);
+    expect(enoughSentence(study, limit, null)).toEqual([]);
   });
 });
 

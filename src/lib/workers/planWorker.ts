@@ -51,7 +51,7 @@ function compared({ job }: PlanAsked): UpgradeStudy {
   }
 }
 
-/** Settled loops of every side told, then the drives of the candidates: of all where the pull decides. */
+/** Settled loops of every side told, then the drives of the candidates and of the best: of all where the pull decides. */
 function draw(asked: PlanAsked, study: UpgradeStudy): void {
   const { job } = asked;
   const { asFound } = evaluate(job);
@@ -59,7 +59,9 @@ function draw(asked: PlanAsked, study: UpgradeStudy): void {
   const candidates = [asFound, ...candidateSides(job)];
   const all = [...candidates, ...toldSets(study).map(sideOf)];
   const toDraw = open(all, surenessKey, asked.drawn);
-  const toDrive = open(study.judge === 'pull' ? all : candidates, drivenKey, asked.driven);
+  const best = study.best ? [sideOf(study.best.moves)] : [];
+  const driving = study.judge === 'pull' ? all : [...candidates, ...best];
+  const toDrive = open(driving, drivenKey, asked.driven);
   const of = toDraw.length + toDrive.length;
   const tell = teller('draws');
   let done = 0;

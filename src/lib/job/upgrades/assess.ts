@@ -23,6 +23,8 @@ export interface Assessed {
   readonly chargeCruise: number | null;
   readonly chargePull: number | null;
   readonly chargeAfter: number | null;
+  /** Its hottest of the drive without ice, K: the one that is told of the loop as it stands. */
+  readonly chargeHottest: number | null;
   /** Reservoir back after the hardest segment, s. */
   readonly recovery: number | null;
   readonly tankCruise: number | null;
@@ -84,7 +86,7 @@ export interface Assessable extends Pick<
 
 /** Work it out for one side. Never throws: what cannot be solved is null. */
 export function assess(side: Assessable): Assessed {
-  const { prepared, steady, request, loop, values } = side;
+  const { prepared, steady, request, loop, values, warmUp } = side;
   const ready = prepared.ok ? prepared.value : null;
   const settled = LASTING.flatMap((duty) => {
     const outcome = steady[duty];
@@ -105,6 +107,7 @@ export function assess(side: Assessable): Assessed {
     chargeCruise: known(cruise && cruise.chargeOut),
     chargePull: run && chargeAtEndOf(run, schedule, pull),
     chargeAfter: run && pull >= 0 ? chargeAtEndOf(run, schedule, pull + 1) : null,
+    chargeHottest: known((warmUp.ok && warmUp.value.peakCharge?.value) || null),
     recovery: run && run.recoveryTime,
     tankCruise: cruise && cruise.temperatures.reservoir,
     tankPeak: run && run.peakReservoir.value,

@@ -22,6 +22,7 @@ const DRIVE_POINTS = 150;
 const READ = {
   chargePull: (a) => a.chargePull,
   chargeAfter: (a) => a.chargeAfter,
+  chargeHottest: (a) => a.chargeHottest,
   recovery: (a) => a.recovery,
   tankPeak: (a) => a.tankPeak,
   suction: (a) => a.suction,
