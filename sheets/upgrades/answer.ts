@@ -2,6 +2,7 @@
 import type { Evaluated } from '$lib/job/evaluate';
 import type { UpgradeStudy } from '$lib/job/upgrades/upgrades';
 import { say, type Sentence } from '../types';
+import { drawnSentence } from './drawn';
 import { judgedDraws, type DrawsOf } from './draws';
 import { bestSentence } from './findings';
 import { firstOf, firstWithProof, limitSentence } from './firstFindings';
@@ -15,7 +16,7 @@ export interface Answer {
   readonly leads: readonly Sentence[];
   /**
    * Where the first ends and how likely that is cool enough; the best within the budget, and what it
-   * does where the answer does not look. Empty ones have nothing to tell.
+   * does where the answer does not look; how much was drawn for it. Empty ones have nothing to tell.
    */
   readonly paragraphs: readonly Sentence[];
   /** Something with a price takes off degrees that would be felt. */
@@ -40,7 +41,11 @@ export function answerOf(
   const other = best.length > 0 ? otherwise(all, study, limit, drawsOf) : null;
   return {
     leads: [enough, firstWithProof(options, study).sentence],
-    paragraphs: [limitSentence(first, limit), other ? [...best, ' The ', ...other.sentence] : best],
+    paragraphs: [
+      limitSentence(first, limit),
+      other ? [...best, ' The ', ...other.sentence] : best,
+      drawnSentence(all, drawsOf),
+    ],
     sells: true,
   };
 }

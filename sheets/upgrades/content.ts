@@ -6,6 +6,7 @@ import type { Limiting } from '$lib/solver/loop/limiting';
 import type { ContentOf, Result, SheetContent } from '../types';
 import { asideChoices, choiceOf, choicesOf } from './choice';
 import { budgetFindings, limitFindings, ownFindings } from './findings';
+import { drawnSentence } from './drawn';
 import { drawsFor, type DrawsOf } from './draws';
 import { firstFindings } from './firstFindings';
 import { drawnWith, frontFindings, frontRows } from './front';
@@ -74,6 +75,7 @@ function withAll(
   const moves = movesIn(all.job);
   const choices = choicesOf(all, study, drawsOf);
   const options = optionsOf(all, study, choices, drawsOf);
+  const drawn = drawnSentence(all, drawsOf);
   return {
     results: own.results,
     lines: [
@@ -89,6 +91,7 @@ function withAll(
       ...wholeFindings(all, study, all.asFound.limits.charge, drawsOf),
       ...budgetFindings(study, moves, all.asFound.limits.charge, drawnWith(all, study, drawsOf)),
       ...frontFindings(frontRows(all, study, drawsOf)),
+      ...(drawn.length > 0 ? [{ code: 'drawn', level: 'info', sentence: drawn } as const] : []),
       ...own.findings,
     ],
   };

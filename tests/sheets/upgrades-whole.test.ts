@@ -6,7 +6,9 @@ import type { Job } from '$lib/job/types';
 import { sentence } from '$lib/kit/format';
 import { bestChoice, choicesOf } from '../../sheets/upgrades/choice';
 import { content } from '../../sheets/upgrades/content';
-import { NO_DRAWS } from '../../sheets/upgrades/draws';
+import { answerAtOnce } from '../../sheets/gathering/answer';
+import { drawnSentence } from '../../sheets/upgrades/drawn';
+import { NO_DRAWS, type DrawsOf } from '../../sheets/upgrades/draws';
 import { firstOf } from '../../sheets/upgrades/firstFindings';
 import { optionsOf } from '../../sheets/upgrades/options';
 import { sidesIn, studyOf } from '../../sheets/upgrades/study';
@@ -28,6 +30,33 @@ describe('the other way to judge', () => {
     expect(words(other.sentence)).toMatch(/last pull ends is then still at .* past the limit/);
     const found = content(demo.asFound, demo).findings.find(({ code }) => code === 'otherwise')!;
     expect(found.level).toBe('watch');
+  });
+});
+
+describe('how much was drawn', () => {
+  it('is told by what is there: 0.951/√N of a ± for N normal draws, and that few are few', () => {
+    const drawn = (settled: number, drives: number): DrawsOf => {
+      const draws = {
+        chargeCruise: new Float64Array(settled),
+        chargePull: new Float64Array(drives),
+      };
+      return () => draws;
+    };
+    // 0.951/√2048 = 2.1 %, 0.951/√256 = 5.9 %, 0.951/√32 = 16.8 %.
+    const full = words(drawnSentence(demo, drawn(2048, 256)));
+    expect(full).toMatch(/2,048 settled loops, .* about 2\.1\s% .*, 256 drives, .* about 5\.9\s%/);
+    expect(full).toContain('last digit is not sure');
+    expect(full).not.toContain('few');
+    expect(words(drawnSentence(demo, drawn(256, 32)))).toMatch(
+      /32 drives, .* about 17\s% .*few, .* draws 2,048 and 256\./,
+    );
+    expect(drawnSentence(demo, NO_DRAWS)).toEqual([]);
+  });
+  it('stands on the sheet and in the answer, which the cover takes', () => {
+    const found = content(demo.asFound, demo).findings.find(({ code }) => code === 'drawn')!;
+    const answer = answerAtOnce(demo)!.paragraphs.at(-1)!;
+    expect(words(answer)).toBe(words(found.sentence));
+    expect(words(answer)).toContain('32 drives');
   });
 });
 

@@ -14,7 +14,7 @@ import { SEED, surenessKey } from '../sure/sureness';
 import { uncertainOf } from '../sure/surenessInputs';
 
 /** Drives followed a side: on another thread, and where nothing can wait, as on paper. */
-export const DRIVES = { full: 128, atOnce: 32 } as const;
+export const DRIVES = { full: 256, atOnce: 32 } as const;
 /** Points a drive is followed by, besides its edges. */
 const DRIVE_POINTS = 150;
 
