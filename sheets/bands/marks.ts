@@ -54,6 +54,9 @@ export const whiskered = <R extends { readonly id: string; readonly candidate?: 
     };
   });
 
+/** What the bands are, then which curves have none and why; nothing where there are no bands at all. */
+export const besides = (said: string, why: string): string => said && `${said} ${why}`;
+
 /** More loops left out than this are told. */
 const FEW = 3;
 

@@ -128,7 +128,15 @@ export function boreChart(found: Side, candidate: Side | null, bands: BothBands 
     x: { name: 'Bore of every hose', quantity: 'bore' },
     y: FLOW,
     curves,
-    bands: marks(bands, 'bore'),
+    bands: [
+      ...marks(bands, 'bore'),
+      ...(kept && necked
+        ? marks(bands, 'kept', { tone: 'soft', only: kept.name }).map((band) => ({
+            ...band,
+            of: 'kept',
+          }))
+        : []),
+    ],
     spots,
     ...(kept &&
       oneBore(kept.side.loop) === null && {

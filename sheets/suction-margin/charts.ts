@@ -49,7 +49,10 @@ export function marginChart(found: Side, candidate: Side | null, bands: BothBand
           ]
         : []),
     ]),
-    bands: marks(bands, 'margin'),
+    bands: [
+      ...marks(bands, 'margin'),
+      ...marks(bands, 'vented', { id: 'vented', tone: 'soft', only: 'found' }),
+    ],
     limits: [{ axis: 'y', at: 0, label: '3 % of the head gone' }],
     spots: sides.map(({ name, study: { s } }) => ({
       label: SIDE_LABEL[name],

@@ -78,7 +78,7 @@ const DECIDED: Readonly<Record<string, Decision>> = {
   'pump-and-restriction: Where the head goes': of('headShares', 'suction', 'back'),
   'pump-and-restriction: {worst.title}': of('headShares', 'run friction', 'run fittings'),
   'pump-and-restriction: Pump and loop': of('heads', 'pump', 'loop'),
-  'pump-and-restriction: Flow against hose bore': of('pumpChoices', 'bore'),
+  'pump-and-restriction: Flow against hose bore': of('pumpChoices', 'bore', 'kept'),
   'pump-and-restriction: What a dash size gives': of('pumpChoices', 'dash 12-hose-bore'),
   'pump-and-restriction: A second pump': of('pumpChoices', 'one', 'two-in-parallel', 'loop'),
   'pump-and-restriction: Flow with one and with two': of(

@@ -6,7 +6,8 @@ import { AMBIENT_DAYS } from '$lib/job/sure/bands/ambient';
 import { curveSet, type BandSource } from '$lib/job/sure/bands/bandSource';
 import { DRIVE } from '$lib/job/sure/bands/drive';
 import { FEED } from '$lib/job/sure/bands/feed';
-import { HEADS } from '$lib/job/sure/bands/pump';
+import { HEADS, PUMP_CHOICES } from '$lib/job/sure/bands/pump';
+import { SUCTION } from '$lib/job/sure/bands/suction';
 import { finished, FULL, sureness } from '$lib/job/sure/sureness';
 import { emptyJob, type Job } from '$lib/job/types';
 import { InvalidInputError } from '$lib/solver/errors';
@@ -200,3 +201,30 @@ describe('bands of the sheets', () => {
     expect(T).toBeLessThan(above[2]);
   });
 }, 60_000);
+
+describe('bands of curves that another is compared with', () => {
+  it('with the cap off its pressure is no matter; with it on its ± is a head, Δp/(ρ g)', () => {
+    const of = side(pm(emptyJob('SI'), 'reservoir.cap', '100 kPa', '10 kPa'));
+    const { margin, vented } = bands(SUCTION, of).of;
+    expect(vented).toEqual([]);
+    // 10 kPa typed are two standard deviations; Any mix of coolant weighs 900 to 1090 kg/m³ here.
+    const heads = [1090, 900].map((rho) => ((Z / 2) * 10e3) / (rho * 9.80665));
+    const cold = margin!.filter(([T]) => T < 330);
+    expect(cold.length).toBeGreaterThan(3);
+    for (const wide of width(cold)) {
+      expect(wide / 2).toBeGreaterThan(heads[0]! * (1 - SAMPLING));
+      expect(wide / 2).toBeLessThan(heads[1]! * (1 + SAMPLING));
+    }
+  });
+  it('with the cap off what is unsure of the suction hose still counts', () => {
+    const of = side(pm(emptyJob('SI'), 'hose.suction.length', '1 m', '0.2 m'));
+    expect(bands(SUCTION, of).of['vented']!.length).toBeGreaterThan(3);
+  });
+  it('fittings as they are: an unsure one moves the flow of wide hoses most', () => {
+    const necked = pm(emptyJob('SI'), 'hose.suction.fittingBore', '14 mm', '1 mm');
+    const { kept } = bands(PUMP_CHOICES, side(necked)).of;
+    // A fitting of one size chokes a wide hose and is nothing to a narrow one.
+    const wide = width(kept!);
+    expect(wide.at(-1)!).toBeGreaterThan(2 * wide[0]!);
+  });
+});

@@ -87,6 +87,7 @@ export const PUMP_CHOICES = curveSet({
     const bores = spaced(...BORE_SPAN, PLACES.bore);
     return {
       bore: flowAgainstBore(side.loop, liquid, bores, 'in-proportion'),
+      kept: flowAgainstBore(side.loop, liquid, bores, 'kept'),
       loop: loopAt(model, liquid, frame.loop),
       ...Object.fromEntries(
         pumpChoiceCurves(side.loop, liquid).map(({ arrangement, points }) => [arrangement, points]),

@@ -1,6 +1,6 @@
 /** Suction margin: over the temperature of the liquid, where nothing is left, and what helps. */
 import { marginContour, mapSpan, suctionMap } from '$lib/solver/suction/map';
-import { operatingPath } from '$lib/solver/suction/path';
+import { operatingPath, ventedLoop } from '$lib/solver/suction/path';
 import { whatHelps } from '$lib/solver/suction/whatHelps';
 import { spaced } from '$lib/solver/numerics/spaced';
 import { solvedOf } from '../../shownDuty';
@@ -19,8 +19,14 @@ export const SUCTION = curveSet({
     const temperatures = spaced(...span.temperatures, PLACES).filter(
       (T) => T >= ready.coldest && T <= ready.hottest,
     );
+    const margins = (of: typeof ready) =>
+      operatingPath(
+        of,
+        temperatures.filter((T) => T <= of.hottest),
+      ).map((at) => [at.temperature, at.margin] as const);
     return {
-      margin: operatingPath(ready, temperatures).map((at) => [at.temperature, at.margin]),
+      margin: margins(ready),
+      ...(ready.loop.reservoir.capGauge > 0 && { vented: margins(ventedLoop(ready)) }),
       nothing: marginContour(suctionMap(ready, span), 0),
       ...Object.fromEntries(
         whatHelps(ready, s.liquid.temperature).map(({ id, gain }) => [id, gain]),
