@@ -88,7 +88,8 @@ describe('any valid loop', () => {
         const model = hydraulicModel(counting(loop));
         const flow = model.flowAt(liquid, T);
         expect(flow).toBeGreaterThanOrEqual(0);
-        expect(flow).toBeLessThanOrEqual(healthy);
+        // Both are roots of heads that close to a millionth, as asked below.
+        expect(flow).toBeLessThanOrEqual(healthy * (1 + 1e-6));
         if (flow === 0) return;
         const head = model.pump.head(flow) * model.suctionAt(flow, liquid, T).headLeft;
         const asked = model.systemHead(flow, liquid);
