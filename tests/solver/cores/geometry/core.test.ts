@@ -124,8 +124,7 @@ describe('any core a ruler can find', () => {
     finHeight: fc.double({ min: 4e-3, max: 12e-3, noNaN: true }),
     finPitch: fc.double({ min: 0.9e-3, max: 3e-3, noNaN: true }),
     kind: fc.constantFrom('louvered', 'offset-strip', 'plain'),
-    // At 0.1 kg/s the largest face falls below the least Reynolds number of the offset-strip law, 20.
-    airMassFlow: fc.double({ min: 0.15, max: 1.5, noNaN: true }),
+    airMassFlow: fc.double({ min: 0.1, max: 1.5, noNaN: true }),
   });
   const of = (m: { kind: string; finHeight: number }): CoreGeometry['fin'] =>
     m.kind === 'plain'
@@ -138,12 +137,24 @@ describe('any core a ruler can find', () => {
             louverPitch: 1.2e-3,
             louverLength: 0.85 * m.finHeight,
           };
+  /** Slow air on a large face lies below the offset-strip law, which says so instead of going on. */
+  const withinLaw = <T>(run: () => T): T | null => {
+    try {
+      return run();
+    } catch (thrown) {
+      if (!(thrown instanceof OutOfRangeError)) throw thrown;
+      expect(thrown.facts).toMatchObject({ law: 'Manglik-Bergles', quantity: 'Re' });
+      expect(thrown.facts.value).toBeLessThan(20);
+      return null;
+    }
+  };
   it('gives finite values; more depth carries more and loses more', () => {
     fc.assert(
       fc.property(measures, ({ kind, airMassFlow, ...m }) => {
         const g: CoreGeometry = { ...geometry, ...m, fin: of({ kind, ...m }) };
         const air = { massFlow: airMassFlow, temperature: 310, pressure: 1e5 };
-        const a = airSide(g, coreSurfaces(g), air);
+        const a = withinLaw(() => airSide(g, coreSurfaces(g), air));
+        if (!a) return;
         const deeper = { ...g, depth: g.depth * 1.2 };
         const b = airSide(deeper, coreSurfaces(deeper), air);
         expect(Object.values(a).every((v) => typeof v !== 'number' || Number.isFinite(v))).toBe(
